@@ -1,0 +1,70 @@
+/**
+ * What the development server and the browser tests share: TypeScript by
+ * esbuild, workers as one bundled module each, packages that are not ES modules
+ * wrapped once, and the content security policy on the app's own page.
+ */
+import { fileURLToPath } from 'node:url';
+import { esbuildPlugin } from '@web/dev-server-esbuild';
+import { build, context } from 'esbuild';
+import { policy } from './policy.mjs';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** Packages without an ES module build; the page asks for them at these addresses. */
+const WRAPPED = { papaparse: '/__packages/papaparse.js' };
+
+const typescript = esbuildPlugin({ ts: true, target: 'es2022', tsconfig: `${root}tsconfig.json` });
+
+function wrappedPackages() {
+  const ready = new Map();
+  const wrap = async (name) => {
+    const result = await build({ stdin: { contents: `export { default } from '${name}';`, resolveDir: root }, bundle: true, format: 'esm', write: false });
+    return result.outputFiles[0].text;
+  };
+  return {
+    name: 'wrapped-packages',
+    resolveImport: ({ source }) => WRAPPED[source],
+    async serve({ path }) {
+      const name = Object.keys(WRAPPED).find((each) => WRAPPED[each] === path);
+      if (!name) return undefined;
+      if (!ready.has(name)) ready.set(name, wrap(name));
+      return { body: await ready.get(name), type: 'js' };
+    },
+  };
+}
+
+function bundledWorkers() {
+  const builders = new Map();
+  return {
+    name: 'bundled-workers',
+    async serve({ path }) {
+      if (!/^\/workers\/.*\.worker\.ts$/.test(path)) return undefined;
+      if (!builders.has(path)) {
+        builders.set(path, context({ entryPoints: [`${root}${path.slice(1)}`], bundle: true, format: 'esm', target: 'es2022', sourcemap: 'inline', write: false }));
+      }
+      const { outputFiles } = await (await builders.get(path)).rebuild();
+      return { body: outputFiles[0].text, type: 'js' };
+    },
+    async serverStop() {
+      for (const builder of builders.values()) await (await builder).dispose();
+    },
+  };
+}
+
+/** The app lives under /src/, so that relative addresses are the same as in the built folder. */
+export function appPage({ watch = false } = {}) {
+  const header = policy(watch ? { 'connect-src': 'ws: wss:' } : {});
+  return function page(context, next) {
+    if (context.path === '/') {
+      context.redirect('/src/');
+      return undefined;
+    }
+    if (context.path === '/src/' || context.path === '/src/index.html') {
+      context.set('Content-Security-Policy', header);
+    }
+    return next();
+  };
+}
+
+// Workers go before TypeScript: both want `.worker.ts`, and the first to serve a file wins.
+export const servePlugins = [bundledWorkers(), wrappedPackages(), typescript];

@@ -1,0 +1,19 @@
+import { fileURLToPath } from 'node:url';
+import { defaultReporter } from '@web/test-runner';
+import { chromeLauncher } from '@web/test-runner-chrome';
+import { CHROMIUM_ARGS, findChromium } from './chromium.mjs';
+import { appPage, servePlugins } from './serve-plugins.mjs';
+
+export default {
+  rootDir: fileURLToPath(new URL('..', import.meta.url)),
+  files: ['tests/browser/**/*.test.ts', 'tests/journeys/**/*.test.ts'],
+  nodeResolve: true,
+  // Real keys go to the page in front, so pages take turns.
+  concurrency: 1,
+  browsers: [chromeLauncher({ launchOptions: { executablePath: findChromium(), args: CHROMIUM_ARGS } })],
+  middleware: [appPage()],
+  plugins: servePlugins,
+  testFramework: { config: { timeout: 20_000 } },
+  testsFinishTimeout: 300_000,
+  reporters: [defaultReporter({ reportTestResults: true, reportTestProgress: false })],
+};

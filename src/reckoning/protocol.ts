@@ -1,0 +1,115 @@
+/**
+ * What the page and the engine's worker say to each other, over comlink.
+ * The worker is the only truth about results; it can be killed at any moment
+ * and rebuilt from the workbook by `open`.
+ */
+import type { UnitCode } from '../quantities/index.ts';
+import type { Area, Book, CellAddress, Effect, SheetId } from '../workbook/types.ts';
+
+/** The kind of a result, as the byte that travels. */
+export const KIND = { empty: 0, quantity: 1, text: 2, truth: 3, error: 4, span: 5 } as const;
+export type Kind = (typeof KIND)[keyof typeof KIND];
+
+/**
+ * Changed results of one sheet, a column for each fact; entry `i` of every
+ * column speaks of one cell. The arrays' buffers are transferred, not copied.
+ */
+export interface SheetChanges {
+  readonly sheet: SheetId;
+  readonly row: Uint32Array;
+  readonly col: Uint16Array;
+  /** A `KIND`. */
+  readonly kind: Uint8Array;
+  /** quantity: the value in base units; span: its low end; truth: 0 or 1. */
+  readonly number: Float64Array;
+  /** Place in `UNIT_CODES`. */
+  readonly unit: Uint8Array;
+  /** High ends of spans; `null` when there is no span among them. */
+  readonly high: Float64Array | null;
+  /** Texts and error sentences, in the order in which they occur; a cell without one has no entry. */
+  readonly text: readonly string[];
+}
+
+/** All results that an edit changed, and the revision of the workbook that it answers. */
+export interface ChangeSet {
+  readonly revision: number;
+  /** True after `open`: forget every earlier result. */
+  readonly whole: boolean;
+  readonly sheets: readonly SheetChanges[];
+  /** Milliseconds of the worker's own time. */
+  readonly took: number;
+}
+
+/** One result as an object: for a few cells, never for thousands. */
+export type Result =
+  | { readonly kind: 'empty' }
+  | { readonly kind: 'quantity'; readonly value: number; readonly unit: UnitCode }
+  | { readonly kind: 'span'; readonly low: number; readonly high: number; readonly unit: UnitCode }
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'truth'; readonly truth: boolean }
+  | { readonly kind: 'error'; readonly sentence: string };
+
+/** One line of a working. `sum` alternates words and results: "74.5 cm − 70 cm" is [74.5 cm, ' − ', 70 cm]. */
+export interface WorkingStep {
+  readonly words: string;
+  readonly sum: readonly (string | Result)[];
+  readonly value: Result;
+}
+
+export interface WorkingCaution {
+  readonly sentence: string;
+  /** The figure that would satisfy it, if there is one. */
+  readonly mend?: Result;
+}
+
+/** How a cell's result came about. */
+export interface Working {
+  readonly result: Result;
+  /** Present when the cell's formula is one call of a sewing function. */
+  readonly call?: {
+    readonly name: string;
+    readonly about: string;
+    readonly rule: string;
+    readonly source: string;
+    readonly given: readonly { readonly name: string; readonly about: string; readonly value: Result; readonly from: Area | null }[];
+    readonly steps: readonly WorkingStep[];
+    readonly cautions: readonly WorkingCaution[];
+  };
+  /** The cells and blocks that the formula uses, as they stand in it. */
+  readonly uses: readonly { readonly area: Area; readonly text: string; readonly value: Result | null }[];
+}
+
+/** What the entry line and the reference page need to know of a function. */
+export interface FunctionCard {
+  readonly name: string;
+  readonly topic: string;
+  readonly about: string;
+  readonly rule: string;
+  readonly source: string;
+  readonly example: string;
+  readonly args: readonly { readonly name: string; readonly about: string; readonly kind: string; readonly optional: boolean; readonly choices?: readonly string[] }[];
+}
+
+/** One set of values to try: raw texts, as they would be typed, by input cell. */
+export interface Trial {
+  readonly label: string;
+  readonly values: readonly { readonly cell: CellAddress; readonly raw: string }[];
+}
+
+/** `results[t][o]`: trial `t`, output `o`. */
+export interface TrialResults {
+  readonly results: readonly (readonly Result[])[];
+}
+
+export interface Reckoner {
+  /** Builds everything anew. */
+  open(revision: number, book: Book): ChangeSet;
+  /** Takes the effects of one or more edits, in order. */
+  apply(revision: number, effects: readonly Effect[]): ChangeSet;
+  working(cell: CellAddress): Working;
+  catalogue(): readonly FunctionCard[];
+  /** Every formula cell whose result depends on any of these cells, through any number of steps, in reading order. */
+  dependents(of: readonly CellAddress[]): readonly CellAddress[];
+  /** Works every trial out, leaves the engine as it was. */
+  tryOut(trials: readonly Trial[], outputs: readonly CellAddress[]): TrialResults;
+}

@@ -1,0 +1,136 @@
+/**
+ * The workbook as plain data: what was typed, how it is to look, and nothing
+ * that can be worked out from it. Results live in `src/reckoning`.
+ *
+ * Rows and columns count from 0 here; people and formulas count from 1 and A.
+ */
+import type { UnitCode } from '../quantities/index.ts';
+
+/** Given once, never used again within a workbook, so that a renamed sheet is still the same sheet. */
+export type SheetId = number;
+
+export interface CellAddress {
+  readonly sheet: SheetId;
+  readonly row: number;
+  readonly col: number;
+}
+
+/** A rectangle of cells; both ends belong to it. */
+export interface Area {
+  readonly sheet: SheetId;
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+/** How a cell shows. Nothing here changes its value. */
+export interface Look {
+  /** Show in this unit, whatever the workbook's setting. */
+  readonly unit?: UnitCode;
+  /** Show inches to this part of an inch. */
+  readonly step?: 8 | 16 | 32;
+  /** Show this many decimals. */
+  readonly decimals?: number;
+  readonly strong?: true;
+  /** A heading row's cell. */
+  readonly heading?: true;
+  readonly align?: 'start' | 'centre' | 'end';
+}
+
+export interface Cell {
+  /** Exactly what was typed; a formula starts with `=`. Never empty without a look, a note or an input mark. */
+  readonly raw: string;
+  readonly look?: Look;
+  /** Marked as a figure for the user to fill in. */
+  readonly input?: true;
+  readonly note?: string;
+}
+
+/** Sparse: a hole is an empty cell. */
+export type Row = readonly (Cell | undefined)[];
+
+export interface Sheet {
+  readonly id: SheetId;
+  readonly name: string;
+  /** Sparse: a hole is an empty row. */
+  readonly rows: readonly (Row | undefined)[];
+  /** Width in CSS pixels by column; a column not named has the usual width. */
+  readonly widths: Readonly<Record<number, number>>;
+  /** One line under the name in the list of sheets. */
+  readonly about?: string;
+}
+
+/** A name for a cell or for a block of cells (a size chart is a named block). */
+export interface NamedArea {
+  readonly name: string;
+  /** `null` when the cells it pointed at were removed. */
+  readonly area: Area | null;
+  readonly kind: 'cells' | 'chart';
+}
+
+/** How lengths show: each in the unit it was typed in, in one system, or in both. */
+export type ShowSystem = 'own' | 'cm' | 'in' | 'both';
+
+export interface Settings {
+  readonly show: ShowSystem;
+  readonly inchStep: 8 | 16 | 32;
+}
+
+export interface Book {
+  readonly id: string;
+  readonly title: string;
+  /** For whom. */
+  readonly person: string;
+  readonly settings: Settings;
+  readonly sheets: readonly Sheet[];
+  readonly names: readonly NamedArea[];
+  readonly nextSheetId: SheetId;
+}
+
+export interface CellChange {
+  readonly row: number;
+  readonly col: number;
+  /** `null` empties the cell. */
+  readonly cell: Cell | null;
+}
+
+/**
+ * The only way to change a workbook. Plain data, so that it can be kept in the
+ * journal and played again. One thing a user does is one edit (`many` joins
+ * several, with a label for "Undo: …").
+ */
+export type Edit =
+  | { readonly do: 'setCells'; readonly sheet: SheetId; readonly cells: readonly CellChange[] }
+  | { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number }
+  /** Cut and paste: what pointed at the moved cells follows them. */
+  | { readonly do: 'moveCells'; readonly from: Area; readonly to: CellAddress }
+  | { readonly do: 'addSheet'; readonly sheet: Sheet; readonly at: number }
+  | { readonly do: 'removeSheet'; readonly sheet: SheetId }
+  | { readonly do: 'renameSheet'; readonly sheet: SheetId; readonly name: string }
+  | { readonly do: 'moveSheet'; readonly sheet: SheetId; readonly to: number }
+  | { readonly do: 'setAbout'; readonly sheet: SheetId; readonly about: string }
+  | { readonly do: 'setName'; readonly name: string; readonly target: Omit<NamedArea, 'name'> | null }
+  | { readonly do: 'setWidth'; readonly sheet: SheetId; readonly col: number; readonly width: number | null }
+  | { readonly do: 'setSettings'; readonly settings: Settings }
+  | { readonly do: 'setTitle'; readonly title: string; readonly person: string }
+  | { readonly do: 'many'; readonly label: string; readonly edits: readonly Edit[] };
+
+/**
+ * What an edit means to the engine: the least it must be told. Made by `apply`
+ * beside the new workbook, so that the engine keeps no second copy of it.
+ */
+export type Effect =
+  | { readonly do: 'cells'; readonly sheet: SheetId; readonly cells: readonly { readonly row: number; readonly col: number; readonly raw: string }[] }
+  | { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number }
+  /** The sheets as they are now; the engine adds, removes and renames to match. New sheets come with their cells in a `cells` effect after this one. */
+  | { readonly do: 'sheets'; readonly sheets: readonly { readonly id: SheetId; readonly name: string }[] }
+  /** `null`: the name is gone. `area: null`: it is there but what it pointed at was removed. */
+  | { readonly do: 'name'; readonly name: string; readonly target: { readonly area: Area | null } | null };
+
+export interface Applied {
+  readonly book: Book;
+  /** Undoes the edit exactly: `apply(inverse, book).book` equals the workbook before. */
+  readonly inverse: Edit;
+  readonly effects: readonly Effect[];
+}
