@@ -51,6 +51,16 @@ function bundledWorkers() {
   };
 }
 
+/** Data files become modules: asked for as data they would be a connection, which the policy forbids. */
+const dataModules = {
+  name: 'data-modules',
+  transform(context) {
+    if (!/^\/sheets\/.*\.json$/.test(context.path)) return undefined;
+    return { body: `export default ${context.body};`, headers: { 'content-type': 'text/javascript' } };
+  },
+  resolveMimeType: ({ path }) => (/^\/sheets\/.*\.json$/.test(path) ? 'js' : undefined),
+};
+
 /** The app lives under /src/, so that relative addresses are the same as in the built folder. */
 export function appPage({ watch = false } = {}) {
   const header = policy(watch ? { 'connect-src': 'ws: wss:' } : {});
@@ -67,4 +77,4 @@ export function appPage({ watch = false } = {}) {
 }
 
 // Workers go before TypeScript: both want `.worker.ts`, and the first to serve a file wins.
-export const servePlugins = [bundledWorkers(), wrappedPackages(), typescript];
+export const servePlugins = [bundledWorkers(), wrappedPackages(), dataModules, typescript];

@@ -60,6 +60,7 @@ export const tokens = css`
     --round: 8px;
     --hand: 32px;
   }
+  body { margin: 0; background: var(--paper); color: var(--ink); font: var(--size)/1.4 var(--face); }
   :root[data-theme='dark'] { ${dark} }
   @media (prefers-color-scheme: dark) {
     :root:not([data-theme='light']) { ${dark} }

@@ -99,6 +99,12 @@ export interface Trial {
 /** `results[t][o]`: trial `t`, output `o`. */
 export interface TrialResults {
   readonly results: readonly (readonly Result[])[];
+  /**
+   * `differences[t][o]`: that result less the first trial's. Quantities of one
+   * dimension give a quantity (0 when equal); equal texts give `empty`, other
+   * texts give the text of the trial; `null` where there is none to take.
+   */
+  readonly differences: readonly (readonly (Result | null)[])[];
 }
 
 export interface Reckoner {

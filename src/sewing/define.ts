@@ -6,11 +6,14 @@
  * Inside `work` a length is a plain number of millimetres, an area of square
  * millimetres, an angle of degrees, a percent its share (3 % is 0.03).
  */
-import type { Dimension, Fault, Quantity, Span } from '../quantities/index.ts';
+import type { Dimension, Fault, Quantity, Span, UnitCode } from '../quantities/index.ts';
 import type { SizeChart } from './size-chart.ts';
 
-/** What an argument must be. `count` is a whole number of at least 1; `size` is a size's label or a number between sizes. */
-export type ArgKind = 'length' | 'area' | 'angle' | 'number' | 'count' | 'percent' | 'choice' | 'text' | 'size' | 'chart';
+/**
+ * What an argument must be. `count` is a whole number of at least 1; `size` is a
+ * size's label or a number between sizes; `unit` is the name of a unit of length.
+ */
+export type ArgKind = 'length' | 'area' | 'angle' | 'number' | 'count' | 'percent' | 'choice' | 'text' | 'size' | 'chart' | 'unit';
 
 export interface Arg {
   readonly name: string;
@@ -21,6 +24,11 @@ export interface Arg {
   readonly choices?: readonly string[];
   /** Used when the argument is left out; an argument without one is needed. Lengths in mm. */
   readonly usual?: number | string;
+  /** Bounds of a figure, in the base unit. One outside them is refused before `work` is called. */
+  readonly above?: number;
+  readonly atLeast?: number;
+  readonly below?: number;
+  readonly atMost?: number;
 }
 
 /** A figure in a step's sum, with its dimension so that it can be shown in any unit. */
@@ -57,6 +65,12 @@ export interface Pad {
   caution(sentence: string, mend?: Figure): void;
   /** Ends the working: there is no result, and this sentence says why and what to do. */
   refuse(sentence: string): never;
+  /** A length as text in the unit of this working, for the sentence of a refusal. */
+  say(mm: number): string;
+  /** Lengths of this working show in this unit, instead of that of the first length given. */
+  showIn(unit: UnitCode): void;
+  /** The unit in which the argument at this place was given; undefined where its usual value stands. */
+  unitGiven(place: number): UnitCode | undefined;
 }
 
 export type Gives = 'length' | 'area' | 'angle' | 'number' | 'percent' | 'size';
@@ -66,20 +80,20 @@ export type Given = number | string | SizeChart;
 
 export interface SewingFunction {
   readonly name: string;
-  readonly topic: 'fit' | 'size' | 'blend' | 'seam' | 'dart' | 'pleat' | 'gather' | 'circle' | 'gore' | 'button' | 'cloth' | 'bias' | 'stretch' | 'sleeve' | 'measure';
+  readonly topic: 'fit' | 'size' | 'blend' | 'seam' | 'dart' | 'pleat' | 'gather' | 'circle' | 'gore' | 'button' | 'cloth' | 'bias' | 'stretch' | 'sleeve' | 'hem' | 'measure';
   /** What it tells, in one plain sentence. */
   readonly about: string;
   /** Questions it answers, as people ask them: "how deep should pleats be". */
   readonly asks: readonly string[];
   readonly args: readonly Arg[];
-  /** When true the last argument may be given any number of times. */
+  /** When true the last argument may be given any number of times, at least once. */
   readonly repeats?: boolean;
   readonly gives: Gives;
   /** The rule in words and signs: "(cloth − finished) ÷ (2 × folds)". */
   readonly rule: string;
   /** A published source, "exact geometry", or "common practice". */
   readonly source: string;
-  /** A formula that works in an empty cell, with charts left out. */
+  /** A formula that works in an empty cell; where it needs a size chart, with `chart` for the chart's name. */
   readonly example: string;
   /** `given` follows `args`; usual values are filled in. Must end with the value of its last step. */
   work(given: readonly Given[], pad: Pad): number | string;
@@ -89,5 +103,48 @@ export interface SewingFunction {
 export type Value = Quantity | Span | SizeChart | string | boolean | null;
 
 export type Outcome =
-  | { readonly value: Quantity | string; readonly cautions: readonly Caution[]; readonly steps: readonly Step[] }
+  | {
+      readonly value: Quantity | string;
+      readonly cautions: readonly Caution[];
+      /** Empty unless they were asked for. */
+      readonly steps: readonly Step[];
+      /** The unit in which this working's lengths show by themselves. */
+      readonly lengthUnit: UnitCode;
+    }
   | Fault;
+
+type GivenFor<A> = A extends { readonly kind: 'choice'; readonly choices: readonly (infer Word)[] }
+  ? Word
+  : A extends { readonly kind: 'text' | 'choice' }
+    ? string
+    : A extends { readonly kind: 'unit' }
+      ? UnitCode
+      : A extends { readonly kind: 'size' }
+        ? number | string
+        : A extends { readonly kind: 'chart' }
+          ? SizeChart
+          : number;
+
+type GivenOf<A extends readonly Arg[], Repeats> = Repeats extends true
+  ? A extends readonly [...infer First, infer Last]
+    ? readonly [...{ [I in keyof First]: GivenFor<First[I]> }, ...GivenFor<Last>[]]
+    : never
+  : { readonly [I in keyof A]: GivenFor<A[I]> };
+
+interface Definition<A extends readonly Arg[], Repeats extends boolean> extends Omit<SewingFunction, 'args' | 'repeats' | 'work'> {
+  readonly args: A;
+  readonly repeats?: Repeats;
+  work(given: GivenOf<A, Repeats>, pad: Pad): number | string;
+}
+
+/** Gives `work` the types that its `args` promise; does nothing when it runs. */
+export function define<const A extends readonly Arg[], const Repeats extends boolean = false>(definition: Definition<A, Repeats>): SewingFunction {
+  return definition as unknown as SewingFunction;
+}
+
+/** Figures for the sums of steps. */
+export const mm = (value: number): Figure => ({ value, dimension: 'length' });
+export const mm2 = (value: number): Figure => ({ value, dimension: 'area' });
+export const degrees = (value: number): Figure => ({ value, dimension: 'angle' });
+export const plain = (value: number): Figure => ({ value, dimension: 'number' });
+export const share = (value: number): Figure => ({ value, dimension: 'number', percent: true });

@@ -106,11 +106,14 @@ export type Edit =
   /** Cut and paste: what pointed at the moved cells follows them. */
   | { readonly do: 'moveCells'; readonly from: Area; readonly to: CellAddress }
   | { readonly do: 'addSheet'; readonly sheet: Sheet; readonly at: number }
-  | { readonly do: 'removeSheet'; readonly sheet: SheetId }
+  /** `nextSheetId` stands only in the inverse of `addSheet`, which also puts the counter back. */
+  | { readonly do: 'removeSheet'; readonly sheet: SheetId; readonly nextSheetId?: SheetId }
   | { readonly do: 'renameSheet'; readonly sheet: SheetId; readonly name: string }
   | { readonly do: 'moveSheet'; readonly sheet: SheetId; readonly to: number }
   | { readonly do: 'setAbout'; readonly sheet: SheetId; readonly about: string }
   | { readonly do: 'setName'; readonly name: string; readonly target: Omit<NamedArea, 'name'> | null }
+  /** Formulas that use the name follow it. */
+  | { readonly do: 'renameName'; readonly name: string; readonly to: string }
   | { readonly do: 'setWidth'; readonly sheet: SheetId; readonly col: number; readonly width: number | null }
   | { readonly do: 'setSettings'; readonly settings: Settings }
   | { readonly do: 'setTitle'; readonly title: string; readonly person: string }
@@ -121,7 +124,16 @@ export type Edit =
  * beside the new workbook, so that the engine keeps no second copy of it.
  */
 export type Effect =
+  /**
+   * Read these cells. Their text is new, or a word in it now means something
+   * else: a sheet or a name of which it speaks has come or gone.
+   */
   | { readonly do: 'cells'; readonly sheet: SheetId; readonly cells: readonly { readonly row: number; readonly col: number; readonly raw: string }[] }
+  /**
+   * The engine shifts its cells, formulas and names by itself. Only what it
+   * would not shift as the workbook does comes after this as `cells` and
+   * `name`: at or past the last typed row or column it leaves references alone.
+   */
   | { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number }
   /** The sheets as they are now; the engine adds, removes and renames to match. New sheets come with their cells in a `cells` effect after this one. */
   | { readonly do: 'sheets'; readonly sheets: readonly { readonly id: SheetId; readonly name: string }[] }

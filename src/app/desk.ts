@@ -1,0 +1,195 @@
+/**
+ * The state of the open workbook on the page, and the one way to change it.
+ *
+ * A command or a component asks for an edit; `do` applies it to the workbook at
+ * once, hands it to keeping (so that it is kept) and to the engine (so that
+ * results follow), and says `change`. Everything on the screen is drawn from here.
+ */
+import {
+  EditRefused, NO_HISTORY, apply, entryOf, record, redo, undo,
+  type Area, type Book, type Edit, type Effect, type Entry, type History, type HistoryStep, type Sheet, type SheetId,
+} from '../workbook/index.ts';
+import { Results, type ChangeSet, type Supervisor } from '../reckoning/index.ts';
+import type { KeepState, Keeper } from '../keeping/index.ts';
+import type { Selection } from '../grid/index.ts';
+import type { ShowAs } from '../quantities/index.ts';
+
+/** Where the selection is, sheet by sheet, so that coming back to a sheet comes back to the same cell. */
+const TOP_LEFT: Selection = { anchor: { row: 0, col: 0 }, focus: { row: 0, col: 0 } };
+
+export class Desk extends EventTarget {
+  book: Book;
+  history: History = NO_HISTORY;
+  readonly results = new Results();
+  sheetId: SheetId;
+  /** Why the workbook can only be read here, or `null`. */
+  reading: string | null = null;
+  keepState: KeepState = { state: 'keeping', waiting: 0 };
+  /** Milliseconds the engine took for the last change. */
+  took = 0;
+  /** The last thing worth saying aloud: a refusal, or what was just done. */
+  said = '';
+
+  #selections = new Map<SheetId, Selection>();
+  #engine: Supervisor | null = null;
+  #keeper: Keeper | null = null;
+
+  constructor(book: Book) {
+    super();
+    this.book = book;
+    this.sheetId = book.sheets[0]!.id;
+  }
+
+  /** The engine and the keeper come after the first paint; edits made before are in the book they start from. */
+  attach(engine: Supervisor, keeper: Keeper): void {
+    this.#engine = engine;
+    this.#keeper = keeper;
+    engine.addEventListener('changes', ({ changes }) => this.#receive(changes));
+    engine.addEventListener('state', () => this.#changed());
+    keeper.addEventListener('state', () => {
+      this.keepState = keeper.state;
+      this.#changed();
+    });
+    this.keepState = keeper.state;
+    this.#changed();
+  }
+
+  get engine(): Supervisor | null {
+    return this.#engine;
+  }
+
+  get sheet(): Sheet {
+    return this.book.sheets.find((sheet) => sheet.id === this.sheetId) ?? this.book.sheets[0]!;
+  }
+
+  get selection(): Selection {
+    return this.#selections.get(this.sheetId) ?? TOP_LEFT;
+  }
+
+  /** The selected rectangle. */
+  get area(): Area {
+    const { anchor, focus } = this.selection;
+    return {
+      sheet: this.sheetId,
+      top: Math.min(anchor.row, focus.row), bottom: Math.max(anchor.row, focus.row),
+      left: Math.min(anchor.col, focus.col), right: Math.max(anchor.col, focus.col),
+    };
+  }
+
+  get showAs(): ShowAs {
+    return { system: this.book.settings.show, inchStep: this.book.settings.inchStep };
+  }
+
+  select(selection: Selection, sheet: SheetId = this.sheetId): void {
+    this.sheetId = sheet;
+    this.#selections.set(sheet, selection);
+    this.#changed();
+  }
+
+  selectArea(area: Area): void {
+    this.select({ anchor: { row: area.bottom, col: area.right }, focus: { row: area.top, col: area.left } }, area.sheet);
+  }
+
+  openSheet(sheet: SheetId): void {
+    this.sheetId = sheet;
+    this.#changed();
+  }
+
+  /** Applies an edit; false, with a sentence said, when it cannot be done. */
+  do(edit: Edit): boolean {
+    const entry = this.#apply(edit);
+    if (!entry) return false;
+    this.history = record(this.history, entry);
+    this.#changed();
+    return true;
+  }
+
+  undo(): void {
+    this.#travel(undo(this.history), 'Undone');
+  }
+
+  redo(): void {
+    this.#travel(redo(this.history), 'Done again');
+  }
+
+  /** After trouble with keeping: at once instead of by and by; on top of what another tab wrote, if it did. */
+  tryKeeping(): void {
+    const keeper = this.#keeper;
+    if (this.keepState.state !== 'not kept' || !keeper) return;
+    if (this.keepState.why !== 'elsewhere') {
+      keeper.retry();
+      return;
+    }
+    keeper.load(this.book.id).then((loaded) => {
+      if (loaded) this.replace(loaded.book);
+      if (loaded?.problems.length) this.say(loaded.problems.join(' '));
+    }, (error: unknown) => this.say(error instanceof Error ? error.message : String(error)));
+  }
+
+  setReading(why: string | null): void {
+    this.reading = why;
+    this.#changed();
+  }
+
+  say(sentence: string): void {
+    this.said = sentence;
+    this.#changed();
+  }
+
+  /** Puts another workbook on the desk: the one that was kept, after another tab let go of it. */
+  replace(book: Book): void {
+    this.book = book;
+    this.history = NO_HISTORY;
+    if (!book.sheets.some((sheet) => sheet.id === this.sheetId)) this.sheetId = book.sheets[0]!.id;
+    this.#engine?.open();
+    this.#changed();
+  }
+
+  #travel(step: HistoryStep | null, word: string): void {
+    if (!step || !this.#apply(step.edit)) return;
+    this.history = step.history;
+    const { entry } = step;
+    this.said = `${word}: ${entry.label}`;
+    const { area } = entry;
+    if (area && this.book.sheets.some((sheet) => sheet.id === area.sheet)) this.selectArea(area);
+    this.#changed();
+  }
+
+  #apply(edit: Edit): Entry | null {
+    if (this.reading) {
+      this.say(`Nothing can be changed here: ${this.reading}.`);
+      return null;
+    }
+    try {
+      const before = this.book;
+      const applied = apply(edit, before);
+      if (applied.book === before) return null;
+      this.book = applied.book;
+      if (!this.book.sheets.some((sheet) => sheet.id === this.sheetId)) this.sheetId = this.book.sheets[0]!.id;
+      this.said = '';
+      this.#tellEngine(applied.effects);
+      void this.#keeper?.keep(edit, this.book);
+      return entryOf(edit, before, applied, new Date().toISOString());
+    } catch (error) {
+      if (!(error instanceof EditRefused)) throw error;
+      this.say(error.sentence);
+      return null;
+    }
+  }
+
+  #tellEngine(effects: readonly Effect[]): void {
+    if (!effects.length || !this.#engine) return;
+    this.results.shift(this.#engine.apply(effects), effects);
+  }
+
+  #receive(changes: ChangeSet): void {
+    if (!this.results.apply(changes)) return;
+    this.took = changes.took;
+    this.dispatchEvent(new Event('results'));
+    this.#changed();
+  }
+
+  #changed(): void {
+    this.dispatchEvent(new Event('change'));
+  }
+}

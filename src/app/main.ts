@@ -1,0 +1,69 @@
+/** Start: the look, the workbook that was kept (or the demo garment), the page; then the engine. */
+import { tokens } from '../look/index.ts';
+import { Database, Keeper, TemplateStore, askToPersist, claim } from '../keeping/index.ts';
+import { Supervisor, startReckonWorker } from '../reckoning/index.ts';
+import { demoBook, demoOpens } from './demo.ts';
+import { Desk } from './desk.ts';
+import { App } from './shell.ts';
+
+document.adoptedStyleSheets.push(tokens.styleSheet!);
+
+const database = new Database();
+const keeper = new Keeper(database);
+const { desk, problems, from } = await openDesk();
+
+const app = new App();
+app.desk = desk;
+document.querySelector('main[aria-busy]')?.remove();
+document.body.append(app);
+
+const engine = new Supervisor({ start: startReckonWorker, book: () => desk.book });
+desk.attach(engine, keeper);
+engine.open();
+
+if (from === 'nothing') {
+  // Typing into a stand-in would only hide the workbook that could not be read.
+  desk.setReading('the workbook kept here cannot be read just now');
+} else {
+  const { mode } = await claim(desk.book.id, () => void takeOver());
+  if (mode === 'reading') desk.setReading('open in another tab');
+  else if (from === 'demo') void keeper.begin(desk.book);
+}
+if (problems.length) desk.say(problems.join(' '));
+
+// The browser asks its own question for this, so not before she has typed something worth keeping.
+desk.addEventListener('change', function asked() {
+  if (desk.history.done.length === 0) return;
+  desk.removeEventListener('change', asked);
+  void askToPersist();
+});
+
+void app.useTemplates(new TemplateStore(database));
+app.learn(await engine.catalogue());
+
+async function openDesk(): Promise<{ desk: Desk; problems: readonly string[]; from: 'kept' | 'demo' | 'nothing' }> {
+  try {
+    const loaded = await keeper.load();
+    return loaded
+      ? { desk: new Desk(loaded.book), problems: loaded.problems, from: 'kept' }
+      : { desk: demoDesk(), problems: [], from: 'demo' };
+  } catch (error) {
+    return { desk: demoDesk(), problems: [`${error instanceof Error ? error.message : String(error)} This is the demo garment. Load the page again to try once more.`], from: 'nothing' };
+  }
+}
+
+function demoDesk(): Desk {
+  // Not randomUUID: that is missing where the page is served without TLS on a home network.
+  const desk = new Desk(demoBook(crypto.getRandomValues(new Uint32Array(4)).join('-')));
+  const first = desk.book.sheets.find(({ name }) => name === demoOpens);
+  if (first) desk.openSheet(first.id);
+  return desk;
+}
+
+/** The other tab has let go: what it kept is the workbook now. */
+async function takeOver(): Promise<void> {
+  const loaded = await keeper.load(desk.book.id);
+  if (loaded) desk.replace(loaded.book);
+  desk.setReading(null);
+  desk.say('The other tab was closed; this one goes on with the workbook.');
+}

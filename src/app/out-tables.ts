@@ -1,0 +1,54 @@
+/** What leaves as CSV: the open sheet or a part of it, and the side-by-side table. */
+import { inBase } from '../quantities/index.ts';
+import type { OutCell } from '../tables/index.ts';
+import type { Comparison } from '../panels/index.ts';
+import type { Result } from '../reckoning/index.ts';
+import { cellAt, usedArea, type Area } from '../workbook/index.ts';
+import type { Desk } from './desk.ts';
+
+export function outCell(result: Result): OutCell {
+  switch (result.kind) {
+    case 'quantity':
+      return { kind: 'quantity', quantity: inBase(result.value, result.unit) };
+    case 'span':
+      return { kind: 'span', span: { low: inBase(result.low, result.unit), high: inBase(result.high, result.unit) } };
+    default:
+      return result;
+  }
+}
+
+export function sheetTable(desk: Desk, area: Area): OutCell[][] {
+  const used = usedArea(desk.sheet);
+  const rows: OutCell[][] = [];
+  // A selection of whole columns goes only as far as anything is filled.
+  const bottom = Math.min(area.bottom, used?.bottom ?? area.top);
+  const right = Math.min(area.right, used?.right ?? area.left);
+  for (let row = area.top; row <= bottom; row++) {
+    const cells: OutCell[] = [];
+    for (let col = area.left; col <= right; col++) {
+      const out = outCell(desk.results.at(area.sheet, row, col));
+      // Before the engine has answered, what was typed still goes out.
+      cells.push(out.kind === 'empty' ? typed(cellAt(desk.sheet, row, col)?.raw ?? '') : out);
+    }
+    rows.push(cells);
+  }
+  return rows;
+}
+
+function typed(raw: string): OutCell {
+  return raw === '' ? { kind: 'empty' } : { kind: 'text', text: raw };
+}
+
+export function comparisonTable({ cases, inputs, outputs }: Comparison): OutCell[][] {
+  const text = (words: string): OutCell => (words === '' ? { kind: 'empty' } : { kind: 'text', text: words });
+  const differences = cases.slice(1).map((label) => text(`${label} less ${cases[0]}`));
+  return [
+    [text('Place'), text('Input or result'), ...cases.map(text), ...differences],
+    ...inputs.map((input) => [text(input.place), text(input.label), ...input.values.map(text), ...differences.map(() => text(''))]),
+    ...(outputs ?? []).map((output) => [
+      text(output.place), text(output.label),
+      ...output.results.map(outCell),
+      ...output.differences.slice(1).map((difference) => (difference ? outCell(difference) : text(''))),
+    ]),
+  ];
+}

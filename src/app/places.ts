@@ -1,0 +1,35 @@
+/** Where things are called: the words that locate a cell for a person. */
+import { cellName } from '../formula/index.ts';
+import { cellAt, type Book, type CellAddress, type Sheet } from '../workbook/index.ts';
+
+const isWords = (raw: string): boolean => raw !== '' && !raw.startsWith('=') && !/^[-+\d.,¼-¾⅐-⅞]/.test(raw);
+
+/** The text that names a row: the nearest words to the left of the cell, in its own row. */
+export function rowLabel(sheet: Sheet, row: number, col: number): string {
+  for (let left = col - 1; left >= 0; left--) {
+    const raw = cellAt(sheet, row, left)?.raw ?? '';
+    if (isWords(raw)) return raw;
+  }
+  return '';
+}
+
+/** The text that names a column: the nearest heading above the cell. */
+export function columnLabel(sheet: Sheet, row: number, col: number): string {
+  for (let above = row - 1; above >= 0; above--) {
+    const cell = cellAt(sheet, above, col);
+    if (cell?.look?.heading && !cell.raw.startsWith('=')) return cell.raw;
+  }
+  return '';
+}
+
+export function sheetOf(book: Book, cell: CellAddress): Sheet | undefined {
+  return book.sheets.find((sheet) => sheet.id === cell.sheet);
+}
+
+/** "Waist ease · Fit B6": the label first, because people know the words better than the place. */
+export function placeName(book: Book, cell: CellAddress): string {
+  const sheet = sheetOf(book, cell);
+  const place = `${sheet?.name ?? ''} ${cellName(cell.row, cell.col)}`.trim();
+  const label = sheet ? rowLabel(sheet, cell.row, cell.col) : '';
+  return label ? `${label} · ${place}` : place;
+}

@@ -1,0 +1,58 @@
+/** The open sheet as the grid draws it: what was typed, joined with what was worked out. */
+import { columnName, isFormula } from '../formula/index.ts';
+import { readQuantity, type ShowAs } from '../quantities/index.ts';
+import type { Results } from '../reckoning/index.ts';
+import { usedArea, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
+import type { CellView, SheetView } from '../grid/index.ts';
+import { shownResult } from '../panels/index.ts';
+
+const ROWS = 100;
+const COLUMNS = 26;
+const USUAL_WIDTH = 118;
+const LABEL_WIDTH = 210;
+
+export function sheetView(sheet: Sheet, results: Results, as: ShowAs): SheetView {
+  const used = usedArea(sheet);
+  return {
+    id: sheet.id,
+    name: sheet.name,
+    rowCount: Math.max(ROWS, (used?.bottom ?? 0) + 50),
+    colCount: Math.max(COLUMNS, (used?.right ?? 0) + 5),
+    width: (col) => sheet.widths[col] ?? (col === 0 ? LABEL_WIDTH : USUAL_WIDTH),
+    columnTitle: columnName,
+    cell: (row, col) => {
+      const cell = cellAt(sheet, row, col);
+      return cell || results.at(sheet.id, row, col).kind !== 'empty' ? cellView(cell, row, col, sheet, results, as) : null;
+    },
+  };
+}
+
+/** How one cell is to show its lengths: its own look first, then the workbook's setting. */
+export function showAsFor(cell: Cell | undefined, as: ShowAs): ShowAs {
+  const look = cell?.look;
+  return look ? { ...as, unit: look.unit, inchStep: look.step ?? as.inchStep, decimals: look.decimals } : as;
+}
+
+function cellView(cell: Cell | undefined, row: number, col: number, sheet: Sheet, results: Results, as: ShowAs): CellView {
+  const raw = cell?.raw ?? '';
+  const formula = isFormula(raw);
+  const result = results.at(sheet.id, row, col);
+  const look = cell?.look;
+  const shared = {
+    input: cell?.input ?? false,
+    strong: look?.strong, heading: look?.heading, align: look?.align,
+    formula, note: cell?.note,
+  };
+  if (result.kind === 'empty') {
+    // What was typed is shown at once; only a formula has to wait for the engine.
+    return { ...shared, text: formula ? '' : raw.replace(/^'/, ''), kind: raw === '' ? 'text' : formula ? 'waiting' : typedKind(raw), typed: !formula && typedKind(raw) === 'figure' };
+  }
+  const { main, also } = shownResult(result, showAsFor(cell, as));
+  const kind = result.kind === 'error' ? 'error' : result.kind === 'truth' ? 'truth' : result.kind === 'text' ? 'text' : 'figure';
+  return { ...shared, text: main, also, kind, typed: kind === 'figure' && !formula };
+}
+
+function typedKind(raw: string): 'figure' | 'text' {
+  const { kind } = readQuantity(raw);
+  return kind === 'quantity' || kind === 'span' ? 'figure' : 'text';
+}

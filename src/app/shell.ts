@@ -1,0 +1,261 @@
+import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { tinykeys } from 'tinykeys';
+import '../panels/index.ts';
+import './command-list.ts';
+import './sheet-list.ts';
+import { controls } from '../look/index.ts';
+import { cellName } from '../formula/index.ts';
+import { readQuantity } from '../quantities/index.ts';
+import type { TemplateStore } from '../keeping/index.ts';
+import type { FunctionCard, Working } from '../reckoning/index.ts';
+import { joinEntryLine, type CommitDetail, type EntryLine, type Grid, type SheetView } from '../grid/index.ts';
+import { cellAt, type ShowSystem } from '../workbook/index.ts';
+import { COMMANDS, command } from './commands.ts';
+import { Clipboard } from './clipboard.ts';
+import type { CommandList } from './command-list.ts';
+import { Comparing } from './comparing.ts';
+import type { Desk } from './desk.ts';
+import { Dialogs } from './dialogs.ts';
+import { keptInWords } from './kept.ts';
+import { goTo, nameSelection, nameOf } from './naming.ts';
+import { placeName, rowLabel } from './places.ts';
+import { sheetView, showAsFor } from './sheet-view.ts';
+import { shellStyles } from './shell-styles.ts';
+import { clearArea, typeInto } from './wishes.ts';
+
+const SYSTEMS: readonly { readonly show: ShowSystem; readonly label: string; readonly title: string }[] = [
+  { show: 'own', label: 'as typed', title: 'Each length in the unit it was typed in' },
+  { show: 'cm', label: 'cm', title: 'Lengths in centimetres' },
+  { show: 'in', label: 'in', title: 'Lengths in inches, as fractions' },
+  { show: 'both', label: 'cm + in', title: 'Lengths in both systems' },
+];
+
+/** The whole page. Draws what is on the desk and turns events into wishes; holds no facts of the workbook. */
+@customElement('tt-app')
+export class App extends LitElement {
+  static override styles = [controls, shellStyles];
+
+  @property({ attribute: false }) desk!: Desk;
+  @state() private cards: readonly FunctionCard[] = [];
+  @state() private working: Working | null = null;
+  @state() private panel: 'working' | 'side-by-side' = 'working';
+  @state() private drawer = false;
+  @state() private panelOpen = false;
+
+  @query('tt-grid') private grid!: Grid;
+  @query('tt-entry-line') private entryLine!: EntryLine;
+  @query('tt-command-list') private commandList!: CommandList;
+
+  readonly #comparing = new Comparing();
+  readonly #clipboard = new Clipboard();
+  readonly #dialogs = new Dialogs(this, () => this.desk, () => this.#comparing);
+  #view: SheetView | null = null;
+  #seen: readonly unknown[] = [];
+  #workingOf = '';
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.desk.addEventListener('change', this.#changed);
+    this.desk.addEventListener('results', this.#results);
+    this.#comparing.addEventListener('change', this.#changed);
+    tinykeys(window, Object.fromEntries(COMMANDS.filter(({ keys }) => keys).map(({ keys, id }) => [keys!, (event: KeyboardEvent) => this.#key(event, id)])), { ignore: () => false });
+  }
+
+  useTemplates(store: TemplateStore): Promise<void> {
+    return this.#dialogs.useStore(store);
+  }
+
+  /** The functions are known once the engine is up. */
+  learn(cards: readonly FunctionCard[]): void {
+    this.cards = cards;
+  }
+
+  override render(): TemplateResult {
+    const { desk } = this;
+    const { book, sheet, selection } = desk;
+    const { row, col } = selection.focus;
+    const cell = cellAt(sheet, row, col);
+    const result = desk.results.at(sheet.id, row, col);
+    const raw = cell?.raw ?? '';
+    const kept = keptInWords(desk);
+    const comparing = this.panel === 'side-by-side';
+    this.toggleAttribute('data-wide-panel', comparing);
+    const remark = raw.startsWith('=') || raw.startsWith("'") ? '' : remarkOn(raw);
+    return html`
+      <header>
+        <button class="menu" aria-expanded=${this.drawer} @click=${() => { this.drawer = true; }}>☰ Sheets</button>
+        <h1><button title="Rename" @click=${() => this.#run('rename')}>${book.title}</button></h1>
+        <span class="whom ${kept.trouble ? 'not' : ''}">${book.person ? `for ${book.person} · ` : ''}${kept.words}</span>
+        <fieldset><legend>How lengths show</legend><span class="choice">${SYSTEMS.map(({ show, label, title }) => html`
+          <button title=${title} aria-pressed=${book.settings.show === show} @click=${() => this.#run(`show-${show}`)}>${label}</button>`)}</span></fieldset>
+        <select class="roomy" aria-label="Inches shown to" title="Inches shown to the nearest" @change=${(event: Event) => this.#run(`inches-${(event.target as HTMLSelectElement).value}`)}>
+          ${[8, 16, 32].map((step) => html`<option value=${step} ?selected=${book.settings.inchStep === step}>1/${step} in</option>`)}
+        </select>
+        <button class="roomy" title=${desk.history.done.at(-1)?.label ?? 'Nothing to undo'} ?disabled=${desk.history.done.length === 0} @click=${() => this.#run('undo')}>Undo</button>
+        <button class="roomy" title=${desk.history.undone.at(-1)?.label ?? 'Nothing to do again'} ?disabled=${desk.history.undone.length === 0} @click=${() => this.#run('redo')}>Do again</button>
+        <button class="roomy" aria-pressed=${comparing} @click=${() => this.#run('side-by-side')}>Side by side</button>
+        <button @click=${() => this.#run('commands')}>Commands</button>
+      </header>
+      ${this.#banner()}
+      <tt-sheet-list class=${this.drawer ? 'open' : ''} .sheets=${book.sheets} .current=${sheet.id}
+        @tt-open-sheet=${(event: CustomEvent<{ sheet: number }>) => { this.drawer = false; desk.openSheet(event.detail.sheet); this.grid.focus(); }}
+        @tt-run=${(event: CustomEvent<{ id: string }>) => { this.drawer = false; this.#run(event.detail.id); }}></tt-sheet-list>
+      ${this.drawer ? html`<button class="veil" aria-label="Close the list of sheets" @click=${() => { this.drawer = false; }}></button>` : nothing}
+      <main>
+        <tt-entry-line .place=${cellName(row, col)} .name=${nameOf(book, desk.area)} .label=${rowLabel(sheet, row, col)} .sheet=${sheet.id} .row=${row} .col=${col}
+          .raw=${raw} .fault=${result.kind === 'error' ? result.sentence : remark} ?remark=${result.kind !== 'error'} .cards=${this.cards} .names=${book.names.map(({ name }) => name)}
+          .sheets=${book.sheets.map(({ name }) => name)} ?readonly=${desk.reading !== null}></tt-entry-line>
+        <tt-grid .view=${this.#sheetView()} .selection=${selection} .rawAt=${(r: number, c: number) => cellAt(desk.sheet, r, c)?.raw ?? ''}
+          .cards=${this.cards} .names=${book.names.map(({ name }) => name)} .sheets=${book.sheets.map(({ name }) => name)} ?readonly=${desk.reading !== null}></tt-grid>
+      </main>
+      <aside class=${this.panelOpen ? 'open' : ''} aria-label=${comparing ? 'Side by side' : 'Working'}>
+        <button class="panel-close" @click=${() => { this.panelOpen = false; }}>Close</button>
+        ${comparing
+          ? html`<tt-side-by-side .comparison=${this.#comparing.comparison} .as=${desk.showAs} .candidate=${this.#candidate()}></tt-side-by-side>`
+          : html`<tt-working .heading=${rowLabel(sheet, row, col)} .place=${`${sheet.name} ${cellName(row, col)}`} .raw=${raw} .result=${result}
+              .working=${this.working} .remark=${remark} .as=${showAsFor(cell, desk.showAs)}></tt-working>`}
+      </aside>
+      <footer>
+        <span class="said">${desk.said || 'Typed figures are basted; the rest is worked out.'}</span>
+        <button class="show-panel" @click=${() => { this.panelOpen = true; }}>${comparing ? 'Side by side' : 'Working'}</button>
+        <span class="end took">${engineInWords(desk)}</span>
+      </footer>
+      <div class="aloud" role="status" aria-live="polite">${desk.said}</div>
+      ${this.#dialogs.render()}
+      <tt-command-list @tt-run=${(event: CustomEvent<{ id: string }>) => this.#run(event.detail.id)}></tt-command-list>
+    `;
+  }
+
+  protected override firstUpdated(_: PropertyValues): void {
+    const { desk } = this;
+    const { renderRoot } = this;
+    const on = <T>(type: string, handle: (detail: T, event: Event) => void) => renderRoot.addEventListener(type, (event) => handle((event as CustomEvent<T>).detail, event));
+    on<{ selection: typeof desk.selection }>('tt-select', ({ selection }) => desk.select(selection));
+    on<CommitDetail>('tt-commit', ({ raw, ...cell }, event) => {
+      if (!typeInto(desk, cell, raw)) event.preventDefault();
+    });
+    on<{ area: { top: number; left: number; bottom: number; right: number } }>('tt-clear', ({ area }) => clearArea(desk, { sheet: desk.sheetId, ...area }));
+    on<{ col: number; width: number | null }>('tt-width', ({ col, width }) => desk.do({ do: 'setWidth', sheet: desk.sheetId, col, width }));
+    this.#clipboard.listen(renderRoot, desk);
+    on<{ text?: string; area?: typeof desk.area }>('tt-go', ({ text, area }) => {
+      if (area) desk.selectArea(area);
+      else if (text !== undefined) goTo(desk, text);
+      this.grid.focus();
+    });
+    on<{ text: string }>('tt-name', ({ text }) => nameSelection(desk, text));
+    on('tt-close', () => { this.panel = 'working'; this.panelOpen = false; this.grid.focus(); });
+    on<Parameters<Comparing['change']>[0]>('tt-compare', (change) => {
+      this.#comparing.change(change, { sheet: desk.sheetId, ...desk.selection.focus }, desk.book);
+      this.#compare();
+    });
+    this.#dialogs.listen(renderRoot);
+    joinEntryLine(this.entryLine, this.grid);
+    this.grid.focus();
+  }
+
+  protected override updated(): void {
+    void this.#fetchWorking();
+  }
+
+  /** What stands in the way of trusting the page, and the one thing to do about it. */
+  #banner() {
+    const { desk } = this;
+    if (desk.engine?.state === 'stopped') {
+      return html`<p class="banner fault" role="alert">The figures cannot be worked out just now. Nothing typed is lost.
+        <button @click=${() => desk.engine?.open()}>Try again</button></p>`;
+    }
+    if (desk.keepState.state === 'not kept') {
+      return html`<p class="banner fault" role="alert">Not kept: ${desk.keepState.sentence} <button @click=${() => desk.tryKeeping()}>Try again</button></p>`;
+    }
+    return nothing;
+  }
+
+  /** A new view only when something it draws is new, so that the grid knows when to draw. */
+  #sheetView(): SheetView {
+    const { desk } = this;
+    const seen = [desk.sheet, desk.results.revision, desk.book.settings, desk.engine?.state === 'stopped'];
+    if (!this.#view || seen.some((each, at) => each !== this.#seen[at])) {
+      this.#seen = seen;
+      this.#view = sheetView(desk.sheet, desk.results, desk.showAs);
+    }
+    return this.#view;
+  }
+
+  async #fetchWorking(): Promise<void> {
+    const { desk } = this;
+    const { row, col } = desk.selection.focus;
+    const raw = cellAt(desk.sheet, row, col)?.raw ?? '';
+    const key = `${desk.sheetId} ${row} ${col} ${raw} ${desk.results.revision}`;
+    if (key === this.#workingOf) return;
+    this.#workingOf = key;
+    if (!raw.startsWith('=') || !desk.engine) {
+      this.working = null;
+      return;
+    }
+    const working = await desk.engine.working({ sheet: desk.sheetId, row, col }).catch(() => null);
+    if (key === this.#workingOf) this.working = working;
+  }
+
+  #candidate(): string {
+    const { desk } = this;
+    const { row, col } = desk.selection.focus;
+    return cellAt(desk.sheet, row, col)?.raw ? placeName(desk.book, { sheet: desk.sheetId, row, col }) : '';
+  }
+
+  #compare(): void {
+    const { desk } = this;
+    if (this.panel === 'side-by-side' && desk.engine) void this.#comparing.refresh(desk.book, desk.engine);
+  }
+
+  #run(id: string): void {
+    const { desk } = this;
+    const { when, run } = command(id);
+    if (when && !when(desk)) return;
+    run(desk, {
+      ...this.#dialogs.screens,
+      openCommands: () => this.commandList.open(desk),
+      compare: () => {
+        this.panel = this.panel === 'side-by-side' ? 'working' : 'side-by-side';
+        this.panelOpen = true;
+        this.#compare();
+      },
+      setTheme: (theme) => {
+        if (theme === 'auto') delete document.documentElement.dataset.theme;
+        else document.documentElement.dataset.theme = theme;
+      },
+    });
+  }
+
+  #key(event: KeyboardEvent, id: string): void {
+    // A text that is being typed has its own undo, and a dialog its own keys.
+    const inText = this.entryLine.editing || this.grid.editing || this.renderRoot.querySelector('tt-side-by-side')?.matches(':focus-within');
+    const inDialog = event.composedPath().some((each) => each instanceof HTMLDialogElement);
+    if (inDialog || (inText && (id === 'undo' || id === 'redo'))) return;
+    event.preventDefault();
+    this.#run(id);
+  }
+
+  readonly #changed = () => this.requestUpdate();
+  readonly #results = () => this.#compare();
+}
+
+/** Why a text that starts like a figure is kept as text. */
+function remarkOn(raw: string): string {
+  const reading = readQuantity(raw);
+  return reading.kind === 'refused' && reading.meant === 'text' ? reading.sentence : '';
+}
+
+function engineInWords(desk: Desk): string {
+  switch (desk.engine?.state) {
+    case 'ready': return `Worked out in ${desk.took < 1 ? 'under 1' : Math.round(desk.took)} ms`;
+    case 'working': return 'Working it out…';
+    case 'stopped': return 'Results have stopped: reload the page.';
+    case 'restarting': return 'Starting the sums again…';
+    default: return 'Getting ready…';
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap { 'tt-app': App }
+}

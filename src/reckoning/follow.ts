@@ -1,0 +1,51 @@
+/**
+ * Where the cells of a late answer stand now. While the worker answers one
+ * edit, the next may already have put rows in; its answer speaks of the rows
+ * as they were.
+ */
+import type { Effect, SheetId } from '../workbook/types.ts';
+import type { SheetChanges } from './protocol.ts';
+
+/** In `row`: this cell is no more. */
+export const GONE = 0xffff_ffff;
+
+export interface Places {
+  readonly row: Uint32Array;
+  readonly col: Uint16Array;
+}
+
+type Shift = Extract<Effect, { count: number }>;
+
+export function isShift(effect: Effect): effect is Shift {
+  switch (effect.do) {
+    case 'insertRows': case 'removeRows': case 'insertColumns': case 'removeColumns': return true;
+    default: return false;
+  }
+}
+
+/** True when the effect moves results or does away with some. */
+export const movesResults = (effect: Effect): boolean => effect.do === 'sheets' || isShift(effect);
+
+export function sheetIsKept(sheet: SheetId, effects: readonly Effect[]): boolean {
+  return effects.every((effect) => effect.do !== 'sheets' || effect.sheets.some(({ id }) => id === sheet));
+}
+
+/** The places of `changes` after `effects`; `GONE` rows for cells that went out with their row or column. */
+export function placesAfter(changes: SheetChanges, effects: readonly Effect[]): Places {
+  const shifts = effects.filter(isShift).filter((effect) => effect.sheet === changes.sheet);
+  if (shifts.length === 0) return changes;
+  const row = changes.row.slice();
+  const col = changes.col.slice();
+  for (const shift of shifts) {
+    const along = shift.do === 'insertRows' || shift.do === 'removeRows' ? row : col;
+    const inserts = shift.do === 'insertRows' || shift.do === 'insertColumns';
+    for (let i = 0; i < row.length; i++) {
+      const place = along[i]!;
+      if (row[i] === GONE || place < shift.at) continue;
+      if (inserts) along[i] = place + shift.count;
+      else if (place < shift.at + shift.count) row[i] = GONE;
+      else along[i] = place - shift.count;
+    }
+  }
+  return { row, col };
+}

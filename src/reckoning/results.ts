@@ -1,0 +1,111 @@
+/**
+ * Every result the worker has sent, by cell. Taking a ChangeSet in makes no
+ * object a cell; `at` makes one when a cell is drawn or written out.
+ */
+import type { Effect, SheetId } from '../workbook/types.ts';
+import { Block, blockNumber, placeIn, resultIn, withRowsInserted, withRowsRemoved, type Column } from './block.ts';
+import { GONE, isShift, movesResults, placesAfter, sheetIsKept } from './follow.ts';
+import { KIND, type ChangeSet, type Result, type SheetChanges } from './protocol.ts';
+
+export class Results {
+  #sheets = new Map<SheetId, (Column | undefined)[]>();
+  #revision = -1;
+  /** Moves made here that the worker has not answered for yet, oldest first. */
+  #ahead: { readonly revision: number; readonly effects: readonly Effect[] }[] = [];
+
+  /** The workbook revision that the last ChangeSet taken in answers; -1 before the first. */
+  get revision(): number {
+    return this.#revision;
+  }
+
+  at(sheet: SheetId, row: number, col: number): Result {
+    return resultIn(this.#sheets.get(sheet)?.[col], row);
+  }
+
+  /**
+   * Takes a ChangeSet in. False when it was left out, because one as new or
+   * newer has been taken in already (a late or doubled answer).
+   */
+  apply(changes: ChangeSet): boolean {
+    if (changes.revision <= this.#revision) return false;
+    this.#revision = changes.revision;
+    this.#ahead = this.#ahead.filter(({ revision }) => revision > changes.revision);
+    if (changes.whole) this.#sheets.clear();
+    const ahead = this.#ahead.flatMap(({ effects }) => effects);
+    for (const sheet of changes.sheets) {
+      if (sheetIsKept(sheet.sheet, ahead)) this.#take(sheet, ahead);
+    }
+    return true;
+  }
+
+  /**
+   * Moves the results as an edit moves the cells, so that they stand right
+   * before the worker has answered; it sends only what changed besides.
+   *
+   * @param revision the workbook revision that these effects lead to, as `Supervisor.apply` gave it.
+   */
+  shift(revision: number, effects: readonly Effect[]): void {
+    const moving = effects.filter(movesResults);
+    if (moving.length === 0 || revision <= this.#revision) return;
+    this.#ahead.push({ revision, effects: moving });
+    for (const effect of moving) this.#move(effect);
+  }
+
+  #take(changes: SheetChanges, ahead: readonly Effect[]): void {
+    const { kind, number, unit, high, text } = changes;
+    const { row, col } = placesAfter(changes, ahead);
+    let columns = this.#sheets.get(changes.sheet);
+    if (!columns) this.#sheets.set(changes.sheet, columns = []);
+    let block: Block | undefined;
+    let blockAt = -1;
+    let blockCol = -1;
+    let nextText = 0;
+    for (let i = 0; i < kind.length; i++) {
+      const what = kind[i]!;
+      const words = what === KIND.text || what === KIND.error ? text[nextText++] : undefined;
+      const r = row[i]!;
+      if (r === GONE) continue;
+      const c = col[i]!;
+      const at = blockNumber(r);
+      if (at !== blockAt || c !== blockCol) {
+        block = (columns[c] ??= [])[at];
+        blockAt = at;
+        blockCol = c;
+      }
+      if (!block) {
+        if (what === KIND.empty) continue;
+        block = columns[c]![at] = new Block();
+      }
+      const place = placeIn(r);
+      block.kind[place] = what;
+      block.number[place] = number[i]!;
+      block.unit[place] = unit[i]!;
+      if (what === KIND.span) (block.high ??= new Float64Array(block.kind.length))[place] = high?.[i] ?? NaN;
+      if (words !== undefined) (block.text ??= [])[place] = words;
+      else if (block.text) block.text[place] = undefined;
+    }
+  }
+
+  #move(effect: Effect): void {
+    if (effect.do === 'sheets') {
+      for (const sheet of this.#sheets.keys()) if (!sheetIsKept(sheet, [effect])) this.#sheets.delete(sheet);
+      return;
+    }
+    const columns = isShift(effect) && this.#sheets.get(effect.sheet);
+    if (!columns) return;
+    switch (effect.do) {
+      case 'insertRows':
+        columns.forEach((column, c) => { if (column) columns[c] = withRowsInserted(column, effect.at, effect.count); });
+        break;
+      case 'removeRows':
+        columns.forEach((column, c) => { if (column) columns[c] = withRowsRemoved(column, effect.at, effect.count); });
+        break;
+      case 'insertColumns':
+        if (effect.at < columns.length) columns.splice(effect.at, 0, ...new Array<undefined>(effect.count).fill(undefined));
+        break;
+      case 'removeColumns':
+        columns.splice(effect.at, effect.count);
+        break;
+    }
+  }
+}

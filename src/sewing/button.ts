@@ -1,0 +1,138 @@
+/** Buttons and buttonholes. So many buttons have one gap fewer. Places are measured from any one point, such as the neck edge. */
+import { define, mm, plain } from './define.ts';
+import type { Pad } from './define.ts';
+
+const FIRST = { name: 'first', kind: 'length', about: 'place of the first button' } as const;
+const LAST = { name: 'last', kind: 'length', about: 'place of the last button' } as const;
+const COUNT = { name: 'count', kind: 'count', about: 'how many buttons, both ends counted' } as const;
+
+function spanOf(first: number, last: number, pad: Pad): number {
+  if (last <= first) pad.refuse(`The last button, at ${pad.say(last)}, must come after the first, at ${pad.say(first)}.`);
+  return pad.length('from the first to the last', [mm(last), ' − ', mm(first)], last - first);
+}
+
+function gapOf(first: number, last: number, count: number, pad: Pad): number {
+  if (count < 2) pad.refuse('One button has no gap: give at least 2.');
+  const span = spanOf(first, last, pad);
+  const gaps = pad.number('gaps, one fewer than buttons', [plain(count), ' − 1'], count - 1);
+  return pad.length('shared by the gaps', [mm(span), ' ÷ ', plain(gaps)], span / gaps);
+}
+
+export const BUTTON_FUNCTIONS = [
+  define({
+    name: 'BUTTON.GAP',
+    topic: 'button',
+    about: 'How far evenly spaced buttons are apart, from middle to middle.',
+    asks: ['how far apart are the buttons', 'space buttons evenly', 'distance between buttonholes'],
+    args: [FIRST, LAST, COUNT],
+    gives: 'length',
+    rule: '(last − first) ÷ (count − 1)',
+    source: 'exact geometry',
+    example: '=BUTTON.GAP(2 cm, 62 cm, 11)',
+    work([first, last, count], pad) {
+      return gapOf(first, last, count, pad);
+    },
+  }),
+  define({
+    name: 'BUTTON.COUNT',
+    topic: 'button',
+    about: 'How many buttons come nearest to a gap.',
+    asks: ['how many buttons do I need', 'number of buttons'],
+    args: [FIRST, LAST, { name: 'gap', kind: 'length', about: 'wanted distance from middle to middle', above: 0 }],
+    gives: 'number',
+    rule: '(last − first) ÷ gap, to the nearest whole number, at least 1, and 1; a half goes up',
+    source: 'exact geometry',
+    example: '=BUTTON.COUNT(2 cm, 62 cm, 6 cm)',
+    work([first, last, gap], pad) {
+      const span = spanOf(first, last, pad);
+      const exact = pad.number('counted in gaps', [mm(span), ' ÷ ', mm(gap)], span / gap);
+      const gaps = pad.number('the nearest whole number', [plain(exact)], Math.max(1, Math.floor(exact + 0.5 + 1e-9)));
+      if (Math.abs(exact - gaps) > 1e-9 * gaps) pad.caution('The wanted gap does not go evenly into the distance: this many buttons have a slightly different one.', mm(span / gaps));
+      return pad.number('one button more than gaps', [plain(gaps), ' + 1'], gaps + 1);
+    },
+  }),
+  define({
+    name: 'BUTTON.AT',
+    topic: 'button',
+    about: 'The place of one button among evenly spaced ones.',
+    asks: ['where does each button go', 'mark buttonholes', 'position of the third button'],
+    args: [FIRST, LAST, COUNT, { name: 'n', kind: 'count', about: 'which button, 1 for the first' }],
+    gives: 'length',
+    rule: 'first + (n − 1) × (last − first) ÷ (count − 1)',
+    source: 'exact geometry',
+    example: '=BUTTON.AT(2 cm, 62 cm, 11, 4)',
+    work([first, last, count, n], pad) {
+      if (n > count) pad.refuse(`There is no button ${n} among ${count}: n goes from 1 to ${count}.`);
+      const gap = gapOf(first, last, count, pad);
+      // The last one comes out exactly where it was given.
+      const place = n === count ? last : first + (n - 1) * gap;
+      return pad.length('the first place and the gaps before this button', [mm(first), ' + (', plain(n), ' − 1) × ', mm(gap)], place);
+    },
+  }),
+  define({
+    name: 'BUTTON.EVEN',
+    topic: 'button',
+    about: 'The even gap nearest to a wanted one that puts a button on every place that must have one.',
+    asks: ['a button at the bust line', 'even buttons that meet the waist', 'button at neck bust and waist'],
+    args: [
+      { name: 'about', kind: 'length', about: 'roughly the gap wanted', above: 0 },
+      { name: 'within', kind: 'length', about: 'how far a button may miss its place', atLeast: 0 },
+      { name: 'place', kind: 'length', about: 'a place that must have a button; two or more of them, the first and the last at the ends' },
+    ],
+    repeats: true,
+    gives: 'length',
+    rule: '(last place − first place) ÷ a whole number, such that every place lies within the tolerance of a button, nearest to the wanted gap',
+    source: 'exact geometry',
+    example: '=BUTTON.EVEN(7 cm, 0.5 cm, 2 cm, 20 cm, 62 cm)',
+    work([about, within, ...places], pad) {
+      const sorted = places.toSorted((a, b) => a - b);
+      const [first = 0, last = 0] = [sorted[0], sorted.at(-1)];
+      if (last <= first) pad.refuse('Give at least two different places that must have a button.');
+      const span = spanOf(first, last, pad);
+      if (span / about > 1000) pad.refuse(`Buttons about ${pad.say(about)} apart would be more than a thousand: check the figures.`);
+      const misses = (gaps: number): number => {
+        const gap = span / gaps;
+        return Math.max(...sorted.map((place) => Math.abs(place - first - Math.round((place - first) / gap) * gap)));
+      };
+      const most = Math.ceil((2 * span) / about) + 1;
+      const counts = Array.from({ length: most }, (_, i) => i + 1).filter((gaps) => misses(gaps) <= within + 1e-9 * span);
+      const [best] = counts.sort((a, b) => Math.abs(span / a - about) - Math.abs(span / b - about) || a - b);
+      if (best === undefined) return pad.refuse(`No even gap of about ${pad.say(about)} or half of it puts a button within ${pad.say(within)} of every place: allow more, or move a place.`);
+      const gaps = pad.number('gaps that suit all the places', [], best);
+      const gap = pad.length('from the first to the last, shared by them', [mm(span), ' ÷ ', plain(gaps)], span / gaps);
+      if (gap < about / 1.5 || gap > about * 1.5) pad.caution('The even gap is far from the one wanted: allow a wider miss, or move a place.', mm(about));
+      return gap;
+    },
+  }),
+  define({
+    name: 'BUTTONHOLE',
+    topic: 'button',
+    about: 'The length of a buttonhole for a flat button.',
+    asks: ['how long is the buttonhole', 'buttonhole size'],
+    args: [
+      { name: 'diameter', kind: 'length', about: 'across the button', above: 0 },
+      { name: 'thickness', kind: 'length', about: 'thickness of the button', atLeast: 0 },
+    ],
+    gives: 'length',
+    rule: 'diameter + thickness',
+    source: 'common practice',
+    example: '=BUTTONHOLE(1 in, 1/4 in)',
+    work([diameter, thickness], pad) {
+      return pad.length('across and through the button', [mm(diameter), ' + ', mm(thickness)], diameter + thickness);
+    },
+  }),
+  define({
+    name: 'BUTTONHOLE.BALL',
+    topic: 'button',
+    about: 'The length of a buttonhole for a ball button.',
+    asks: ['buttonhole for a ball button', 'round button buttonhole'],
+    args: [{ name: 'diameter', kind: 'length', about: 'across the ball', above: 0 }],
+    gives: 'length',
+    rule: 'π × diameter ÷ 2, half the girth of the ball',
+    source: 'exact geometry',
+    example: '=BUTTONHOLE.BALL(12 mm)',
+    work([diameter], pad) {
+      return pad.length('half the girth', ['π × ', mm(diameter), ' ÷ 2'], (Math.PI * diameter) / 2);
+    },
+  }),
+];

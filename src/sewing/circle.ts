@@ -1,0 +1,102 @@
+/** Circle skirts, whole or in part. The cut edge at the waist lies nearer the centre than the seam, so an allowance is taken off the radius. */
+import { fewestPieces } from './circle-pieces.ts';
+import { define, mm, plain } from './define.ts';
+import type { Pad } from './define.ts';
+
+const PART = { name: 'part', kind: 'number', about: 'part of a whole circle: 1, 3/4, 1/2, 1/4 or any other, up to 2', above: 0, atMost: 2 } as const;
+const RADIUS = { name: 'radius', kind: 'length', about: 'radius at the waist, from the centre of the circle', above: 0 } as const;
+const LENGTH = { name: 'length', kind: 'length', about: 'from the waist to the hem', atLeast: 0 } as const;
+const TURN = 2 * Math.PI;
+
+function watchFullness(part: number, pad: Pad): void {
+  if (part > 1 + 1e-9) pad.caution('More than a whole circle cannot be cut in one: it needs joins.');
+}
+
+export const CIRCLE_FUNCTIONS = [
+  define({
+    name: 'CIRCLE.RADIUS',
+    topic: 'circle',
+    about: 'The radius of the cutting line at the waist of a circle skirt.',
+    asks: ['radius of a circle skirt', 'how to cut a circle skirt', 'half circle skirt waist'],
+    args: [
+      { name: 'waist', kind: 'length', about: 'waist seam, all the way round', above: 0 },
+      PART,
+      { name: 'allowance', kind: 'length', about: 'seam allowance at the waist', atLeast: 0, usual: 0 },
+    ],
+    gives: 'length',
+    rule: 'waist ÷ (2 × π × part) − allowance',
+    source: 'exact geometry',
+    example: '=CIRCLE.RADIUS(72 cm, 1/2, 1.5 cm)',
+    work([waist, part, allowance], pad) {
+      watchFullness(part, pad);
+      const radius = pad.length('radius of the waist seam', [mm(waist), ' ÷ (2 × π × ', plain(part), ')'], waist / (TURN * part));
+      if (allowance >= radius) pad.refuse(`The seam allowance of ${pad.say(allowance)} reaches the centre of the circle, whose waist seam has a radius of ${pad.say(radius)}: take a smaller allowance or a smaller part.`);
+      return allowance === 0 ? radius : pad.length('less the seam allowance', [mm(radius), ' − ', mm(allowance)], radius - allowance);
+    },
+  }),
+  define({
+    name: 'CIRCLE.SWEEP',
+    topic: 'circle',
+    about: 'The length round the hem of a circle skirt.',
+    asks: ['hem round of a circle skirt', 'how much trim for the hem', 'sweep of a skirt'],
+    args: [RADIUS, LENGTH, PART],
+    gives: 'length',
+    rule: '2 × π × part × (radius + length)',
+    source: 'exact geometry',
+    example: '=CIRCLE.SWEEP(CIRCLE.RADIUS(72 cm, 1/2), 60 cm, 1/2)',
+    work([radius, length, part], pad) {
+      const outer = pad.length('radius of the hem', [mm(radius), ' + ', mm(length)], radius + length);
+      return pad.length('that part of a circle round it', ['2 × π × ', plain(part), ' × ', mm(outer)], TURN * part * outer);
+    },
+  }),
+  define({
+    name: 'CIRCLE.PART',
+    topic: 'circle',
+    about: 'The part of a circle that a waist and a radius make.',
+    asks: ['what part of a circle', 'how full is this circle skirt', 'which circle fits the cloth'],
+    args: [{ name: 'waist', kind: 'length', about: 'waist seam, all the way round', above: 0 }, RADIUS],
+    gives: 'number',
+    rule: 'waist ÷ (2 × π × radius)',
+    source: 'exact geometry',
+    example: '=CIRCLE.PART(72 cm, 23 cm)',
+    work([waist, radius], pad) {
+      const round = pad.length('round a whole circle of this radius', ['2 × π × ', mm(radius)], TURN * radius);
+      const part = pad.number('the waist as a part of it', [mm(waist), ' ÷ ', mm(round)], waist / round);
+      watchFullness(part, pad);
+      return part;
+    },
+  }),
+  define({
+    name: 'CIRCLE.PIECES',
+    topic: 'circle',
+    about: 'The fewest equal pieces that a circle skirt must be cut in for a width of cloth.',
+    asks: ['will a circle skirt fit on the cloth', 'how many pieces for a circle skirt', 'circle skirt on narrow cloth'],
+    args: [RADIUS, LENGTH, PART, { name: 'width', kind: 'length', about: 'usable width of the cloth', above: 0 }, { name: 'allowance', kind: 'length', about: 'seam allowance at each straight edge', atLeast: 0, usual: 0 }],
+    gives: 'number',
+    rule: 'the fewest equal sectors that lie within the width, with a straight edge or the middle along or across the cloth',
+    source: 'exact geometry',
+    example: '=CIRCLE.PIECES(20 cm, 62 cm, 1, 150 cm, 1.5 cm)',
+    work([radius, length, part, width, allowance], pad) {
+      return fewestPieces(radius, radius + length, part, width, allowance, pad).pieces;
+    },
+  }),
+  define({
+    name: 'CIRCLE.CLOTH',
+    topic: 'circle',
+    about: 'The length of cloth for a circle skirt cut in the fewest equal pieces, laid one after another without nesting.',
+    asks: ['how much cloth for a circle skirt', 'fabric for a half circle skirt', 'length of cloth for a circle'],
+    args: [RADIUS, LENGTH, PART, { name: 'width', kind: 'length', about: 'usable width of the cloth', above: 0 }, { name: 'allowance', kind: 'length', about: 'seam allowance at each straight edge', atLeast: 0, usual: 0 }],
+    gives: 'length',
+    rule: 'rows of pieces × length of a piece along the cloth',
+    source: 'exact geometry',
+    example: '=CIRCLE.CLOTH(20 cm, 62 cm, 1, 150 cm, 1.5 cm)',
+    work([radius, length, part, width, allowance], pad) {
+      const { pieces, along, across } = fewestPieces(radius, radius + length, part, width, allowance, pad);
+      pad.length('each piece takes, along the cloth', [], along);
+      pad.length('and across it', [], across);
+      const side = pad.number('pieces side by side', [mm(width), ' ÷ ', mm(across), ', rounded down'], Math.floor(width / across + 1e-9));
+      const rows = pad.number('rows', [plain(pieces), ' ÷ ', plain(side), ', rounded up'], Math.ceil(pieces / side));
+      return pad.length('rows times the length of a piece', [plain(rows), ' × ', mm(along)], rows * along);
+    },
+  }),
+];

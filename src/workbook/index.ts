@@ -1,0 +1,32 @@
+/**
+ * The workbook: the only truth about what was typed, as plain data, and the
+ * named edits that are the only way to change it. Pure functions throughout; no
+ * results, no storage, no screen. May import quantities and formula.
+ *
+ * An edit's way: `apply` (apply.ts) hands it to the file of its kind
+ * (`outcome`, `structure`, `move`, `sheets`, `names`), formulas follow through
+ * `follow`, cells keep the normal form of `cells`.
+ */
+export type * from './types.ts';
+export { apply } from './apply.ts';
+export { EditRefused } from './refused.ts';
+export { LIMITS } from './limits.ts';
+export {
+  cellAt, emptyBook, emptySheet, filledCells, nameCalled, sheetById, sheetNamed, usedArea, usedColumns,
+} from './book.ts';
+export type { PlacedCell } from './book.ts';
+export { areaAt, areaHeight, areaWidth, sameArea } from './area.ts';
+export { freeName, freeSheetName, nameFault, sheetNameFault } from './names.ts';
+export { focusOf, labelOf } from './label.ts';
+export { copyFrom, cutEdit, pasteEdit, pastedArea } from './clip.ts';
+export type { Clip } from './clip.ts';
+export { NO_HISTORY, entryOf, record, redo, undo } from './history.ts';
+export type { Entry, History, HistoryStep } from './history.ts';
+export { readBook, writeBook } from './file.ts';
+export type { BookFile, NameFile, ReadBook, SheetFile } from './file.ts';
+export { BOOK_FORMAT, FILE_VERSION, TEMPLATE_FORMAT } from './schema.ts';
+export type { CellExtras, FileCell, FileWidth } from './schema.ts';
+export { sheetFromTemplate, templateFrom } from './templates.ts';
+export type { FromTemplate, Template, TemplateName } from './templates.ts';
+export { readTemplate } from './template-file.ts';
+export type { ReadTemplate } from './template-file.ts';

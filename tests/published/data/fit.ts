@@ -1,0 +1,27 @@
+import { ARITHMETIC, GEOMETRY } from './check.ts';
+import type { Check } from './check.ts';
+
+export const EASE: readonly Check[] = [
+  { about: 'body bust 36 1/4, garment 39', cells: ['39 in', '36 1/4 in'], formula: '=EASE(A#, B#)', expected: 2.75, unit: 'in', tolerance: 0, source: ARITHMETIC },
+];
+
+export const STRETCH: readonly Check[] = [
+  { about: '10 stretches to 15', cells: ['10 cm', '15 cm'], formula: '=STRETCH.PERCENT(A#, B#)', expected: 50, unit: '%', tolerance: 0, source: 'common definition' },
+  { about: 'garment 90 on hip 100: stretch in wear', cells: ['90 cm', '100 cm'], formula: '=STRETCH.WORN(A#, B#)', expected: 11.11111111, unit: '%', tolerance: 1e-6, source: GEOMETRY },
+];
+
+export const ELASTIC: readonly Check[] = [
+  { about: 'waist 72, elastic 67, must pass hip 100: stretch needed', cells: ['67 cm', '100 cm'], formula: '=ELASTIC.STRETCH(A#, B#)', expected: 49.25373134, unit: '%', tolerance: 1e-4, source: GEOMETRY },
+];
+
+export const DARTS: readonly Check[] = [
+  { about: 'hip 100 + 4, waist 70 + 2: whole intake', cells: ['100 cm', '4 cm', '70 cm', '2 cm'], formula: '=DART.INTAKE(A# + B#, C# + D#)', expected: 32, unit: 'cm', tolerance: 0, source: GEOMETRY },
+  { about: 'intake 2, length 9: angle', cells: ['2 cm', '9 cm'], formula: '=DART.ANGLE(A#, B#)', expected: 12.68038349, unit: 'deg', tolerance: 1e-4, source: GEOMETRY },
+  { about: 'intake 2, length 9: leg', cells: ['2 cm', '9 cm'], formula: '=DART.LEG(A#, B#)', expected: 9.055385138, unit: 'cm', tolerance: 1e-6, source: GEOMETRY },
+  { about: 'shoulder dart 1.5 with legs of 8 moved to legs of 16', cells: ['1.5 cm', '8 cm', '16 cm'], formula: '=DART.MOVED(A#, B#, C#)', expected: 3, unit: 'cm', tolerance: 0, source: GEOMETRY },
+];
+
+export const SLEEVE: readonly Check[] = [
+  { about: 'cap 45, armhole 42: ease', cells: ['45 cm', '42 cm'], formula: '=CAP.EASE(A#, B#)', expected: 3, unit: 'cm', tolerance: 0, source: GEOMETRY },
+  { about: 'cap 45, armhole 42: share', cells: ['45 cm', '42 cm'], formula: '=CAP.SHARE(A#, B#)', expected: 7.142857143, unit: '%', tolerance: 1e-6, source: GEOMETRY },
+];

@@ -1,0 +1,4 @@
+import { PLEATS } from './data/pleats.ts';
+import { checkAll } from './reckon.ts';
+
+checkAll('pleats', PLEATS);

@@ -1,0 +1,4 @@
+import { SHRINKAGE } from './data/cloth.ts';
+import { checkAll } from './reckon.ts';
+
+checkAll('shrinkage', SHRINKAGE);

@@ -1,0 +1,4 @@
+import { SLEEVE } from './data/fit.ts';
+import { checkAll } from './reckon.ts';
+
+checkAll('sleeve', SLEEVE);

@@ -1,0 +1,34 @@
+import { expect, test, vi, afterEach } from 'vitest';
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.resetModules();
+});
+
+test('only the address of our own worker passes the policy', async () => {
+  const policies: { name: string; createScriptURL: (url: string) => string }[] = [];
+  vi.stubGlobal('trustedTypes', {
+    createPolicy: (name: string, { createScriptURL }: { createScriptURL: (url: string) => string }) => {
+      policies.push({ name, createScriptURL });
+      return { createScriptURL: (url: string) => ({ trusted: createScriptURL(url) }) };
+    },
+  });
+  const made: unknown[][] = [];
+  vi.stubGlobal('Worker', class { constructor(...given: unknown[]) { made.push(given); } });
+  const { reckonWorkerUrl, startReckonWorker } = await import('../../../src/reckoning/worker-url.ts');
+  startReckonWorker();
+  startReckonWorker();
+  expect(policies.map(({ name }) => name)).toEqual(['tt-worker']);
+  expect(made).toEqual(Array(2).fill([{ trusted: reckonWorkerUrl.href }, { type: 'module', name: 'reckon' }]));
+  for (const url of ['https://example.com/x.js', `${reckonWorkerUrl.href}?x`, 'data:text/javascript,0', '']) {
+    expect(() => policies[0]!.createScriptURL(url)).toThrow(TypeError);
+  }
+});
+
+test('a browser without Trusted Types starts it by its plain address', async () => {
+  const made: unknown[][] = [];
+  vi.stubGlobal('Worker', class { constructor(...given: unknown[]) { made.push(given); } });
+  const { reckonWorkerUrl, startReckonWorker } = await import('../../../src/reckoning/worker-url.ts');
+  startReckonWorker();
+  expect(made[0]![0]).toBe(reckonWorkerUrl.href);
+});

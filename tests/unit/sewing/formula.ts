@@ -1,0 +1,128 @@
+/**
+ * A small evaluator of formulas, apart from the engine, so that the examples
+ * and the published checks can be run against the functions themselves.
+ * Knows + − × ÷ ^ &, brackets, unit literals, texts, names and sewing functions.
+ */
+import { add, divide, isFault, multiply, negate, power, readQuantity, subtract } from '../../../src/quantities/index.ts';
+import type { Fault, Quantity } from '../../../src/quantities/index.ts';
+import { functionNamed, SizeChart, work } from '../../../src/sewing/index.ts';
+import type { Value } from '../../../src/sewing/index.ts';
+
+const UNIT = '(?:mm|cm|m|in|ft|yd)\\b|%|°';
+const LITERAL = new RegExp(`^(?:\\d+\\s+\\d+/\\d+|\\d+/\\d+(?=\\s*(?:${UNIT}))|\\d+(?:\\.\\d+)?)\\s*(?:${UNIT})?`);
+
+/** Thrown for a formula that has a sentence instead of a result. */
+export class Told extends Error {}
+
+export function evaluate(formula: string, names: Readonly<Record<string, Value>> = {}): Exclude<Value, null> {
+  if (!formula.startsWith('=')) throw new Error(`no formula: ${formula}`);
+  const reader = new Reader(formula.slice(1), names);
+  const value = reader.joined();
+  if (value === null || reader.rest !== '') throw new Error(`cannot read “${reader.rest}” in ${formula}`);
+  return value;
+}
+
+class Reader {
+  constructor(
+    public rest: string,
+    private readonly names: Readonly<Record<string, Value>>,
+  ) {}
+
+  private eat(pattern: RegExp): string | null {
+    this.rest = this.rest.trimStart();
+    const found = pattern.exec(this.rest)?.[0] ?? null;
+    if (found !== null) this.rest = this.rest.slice(found.length);
+    this.rest = this.rest.trimStart();
+    return found;
+  }
+
+  joined(): Value {
+    let left = this.sum();
+    while (this.eat(/^&/) !== null) left = written(left) + written(this.sum());
+    return left;
+  }
+
+  private sum(): Value {
+    let left = this.product();
+    for (let sign = this.eat(/^[+−-]/); sign !== null; sign = this.eat(/^[+−-]/)) {
+      left = told((sign === '+' ? add : subtract)(figure(left), figure(this.product())));
+    }
+    return left;
+  }
+
+  private product(): Value {
+    let left = this.factor();
+    for (let sign = this.eat(/^[*/×÷]/); sign !== null; sign = this.eat(/^[*/×÷]/)) {
+      left = told((sign === '*' || sign === '×' ? multiply : divide)(figure(left), figure(this.factor())));
+    }
+    return left;
+  }
+
+  private factor(): Value {
+    if (this.eat(/^[−-]/) !== null) return negate(figure(this.factor()));
+    let value = this.atom();
+    while (this.eat(/^\^/) !== null) value = told(power(figure(value), figure(this.atom())));
+    return value;
+  }
+
+  private atom(): Value {
+    if (this.eat(/^\(/) !== null) {
+      const value = this.sum();
+      if (this.eat(/^\)/) === null) throw new Error(`bracket not closed before “${this.rest}”`);
+      return value;
+    }
+    const text = this.eat(/^"[^"]*"/);
+    if (text !== null) return text.slice(1, -1);
+    const literal = this.eat(LITERAL);
+    if (literal !== null) return readLiteral(literal);
+    const name = this.eat(/^[A-Za-z][A-Za-z0-9.]*/);
+    if (name === null) throw new Error(`cannot read “${this.rest}”`);
+    return this.eat(/^\(/) === null ? this.named(name) : this.call(name);
+  }
+
+  private named(name: string): Value {
+    const value = this.names[name];
+    if (value === undefined) throw new Error(`no name ${name}`);
+    return value;
+  }
+
+  private call(name: string): Value {
+    const values: Value[] = [];
+    while (this.eat(/^\)/) === null) {
+      values.push(this.sum());
+      if (this.eat(/^[,;]/) === null && !this.rest.startsWith(')')) throw new Error(`cannot read “${this.rest}”`);
+    }
+    const fn = functionNamed(name);
+    if (fn === undefined) throw new Error(`no function ${name}`);
+    return told(work(fn, values)).value;
+  }
+}
+
+function readLiteral(text: string): Quantity {
+  const reading = readQuantity(text);
+  if (reading.kind === 'quantity') return reading.quantity;
+  throw new Error(`${text} is no quantity`);
+}
+
+function written(value: Value): string {
+  return typeof value === 'string' ? value : String(figure(value).value);
+}
+
+function figure(value: Value): Quantity {
+  if (typeof value === 'object' && value !== null && !(value instanceof SizeChart) && 'dimension' in value) return value;
+  throw new Error(`${String(value)} is no figure`);
+}
+
+function told<T extends object>(answer: T | Fault): T {
+  if (isFault(answer)) throw new Told(answer.sentence);
+  return answer;
+}
+
+/** A cell's typed text as its value, the way a sheet reads it. */
+export function cellValue(raw: string): Value {
+  if (raw.trim() === '') return null;
+  if (raw.startsWith("'")) return raw.slice(1);
+  const reading = readQuantity(raw);
+  if (reading.kind === 'quantity') return reading.quantity;
+  return reading.kind === 'span' ? reading.span : raw;
+}

@@ -1,0 +1,151 @@
+/** Small workbooks for the tests, and random edits of them. */
+import fc from 'fast-check';
+import { apply, emptyBook } from '../../../src/workbook/index.ts';
+import type { Area, Book, Cell, CellChange, Edit, Look, NamedArea, SheetId } from '../../../src/workbook/index.ts';
+
+/** Freezes all of it, so that a change in place throws. */
+export function frozen<T>(value: T): T {
+  if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
+  Object.freeze(value);
+  for (const part of Object.values(value)) frozen(part);
+  return value;
+}
+
+/** A sheet's texts as lines of cells, for setting up and for reading off. */
+export function textsOf(book: Book, sheet: SheetId): string[][] {
+  const rows = book.sheets.find(({ id }) => id === sheet)?.rows ?? [];
+  return rows.map((row) => (row ?? []).map((cell) => cell?.raw ?? ''));
+}
+
+export function cellsFrom(texts: readonly (readonly string[])[]): CellChange[] {
+  return texts.flatMap((line, row) => line.map((raw, col) => ({ row, col, cell: raw === '' ? null : { raw } })));
+}
+
+/** Two sheets, Fit (1) and Skirt (2), and the names given. */
+export function bookOf(fit: readonly (readonly string[])[], skirt: readonly (readonly string[])[] = [], names: readonly NamedArea[] = []): Book {
+  const edits: Edit[] = [
+    { do: 'renameSheet', sheet: 1, name: 'Fit' },
+    { do: 'addSheet', sheet: { id: 2, name: 'Skirt', rows: [], widths: {} }, at: 1 },
+    ...names.map(({ name, area, kind }): Edit => ({ do: 'setName', name, target: { area, kind } })),
+    { do: 'setCells', sheet: 1, cells: cellsFrom(fit) },
+    { do: 'setCells', sheet: 2, cells: cellsFrom(skirt) },
+  ];
+  return frozen(apply({ do: 'many', label: '', edits }, emptyBook('test')).book);
+}
+
+export function area(sheet: SheetId, top: number, left: number, bottom = top, right = left): Area {
+  return { sheet, top, left, bottom, right };
+}
+
+const SHEET_NAMES = ['Fit', 'Skirt', 'My measures', "Aunt's", 'fit 2', 'Hem'];
+const NAMES = ['waist', 'full bust', 'bust', 'Hüfte', 'chart_1', 'Waist', 'hip_1'];
+const LOOKS: readonly Look[] = [{ unit: 'cm' }, { step: 16, strong: true }, { decimals: 2, align: 'end' }, { heading: true }];
+
+/** A formula with references of all kinds, as odd as hands write them. */
+const formula: fc.Arbitrary<string> = fc.array(fc.oneof(
+  fc.tuple(
+    fc.constantFrom('', '', '', 'Fit!', 'skirt!', "'My measures'!", "'Aunt''s'!", 'Hem!', "'fit 2'!"),
+    fc.constantFrom('A', 'b', 'C', '$D', 'e', 'AA'),
+    fc.constantFrom('1', '$2', '3', '4', '$5', '9', '12'),
+    fc.constantFrom('', '', ':c6', ':$B$3', ' : D4'),
+  ).map((parts) => parts.join('')),
+  fc.constantFrom(...NAMES),
+  fc.constantFrom('2 1/4 in', '5,5 cm', '"a1"', 'SUM(A1;B2)', 'SIZE.AT(bust; full bust, C3)', 'B:B', '2:4', '#REF!', '(', 'Fit!'),
+), { minLength: 1, maxLength: 4 }).map((parts) => `=${parts.join(' + ')}`);
+
+const text: fc.Arbitrary<string> = fc.oneof(
+  { weight: 3, arbitrary: formula },
+  { weight: 1, arbitrary: fc.constantFrom('', '2 1/4 in', 'Hip', '91 cm', ' ', '__proto__') },
+  { weight: 1, arbitrary: fc.string({ maxLength: 6 }) },
+);
+
+const cell: fc.Arbitrary<Cell | null> = fc.oneof(
+  { weight: 1, arbitrary: fc.constant(null) },
+  {
+    weight: 4,
+    arbitrary: fc.record({
+      raw: text,
+      look: fc.constantFrom(undefined, undefined, {}, ...LOOKS),
+      input: fc.constantFrom(undefined, true as const),
+      note: fc.constantFrom(undefined, '', 'as measured'),
+    }, { requiredKeys: ['raw'], noNullPrototype: true }) as fc.Arbitrary<Cell>,
+  },
+);
+
+const place = fc.nat(11);
+const across = fc.nat(6);
+const change = fc.record({ row: place, col: across, cell });
+
+/**
+ * What a random edit is made of. It becomes an edit only when the workbook it
+ * meets is known, so that most edits can be done and the rest must be refused.
+ */
+export interface Seed {
+  readonly kind: number;
+  readonly sheet: number;
+  readonly other: number;
+  readonly row: number;
+  readonly col: number;
+  readonly count: number;
+  readonly name: string;
+  readonly to: string;
+  readonly sheetName: string;
+  readonly cells: readonly CellChange[];
+  readonly more: readonly Seed[];
+}
+
+const flat = {
+  kind: fc.nat(33), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
+  name: fc.constantFrom(...NAMES), to: fc.constantFrom(...NAMES), sheetName: fc.constantFrom(...SHEET_NAMES),
+  cells: fc.array(change, { minLength: 1, maxLength: 6 }),
+};
+
+export const seed: fc.Arbitrary<Seed> = fc.record({
+  ...flat, more: fc.array(fc.record({ ...flat, more: fc.constant([]) }), { maxLength: 3 }),
+});
+
+/** The edit that a seed makes of this workbook. */
+export function editFrom(from: Seed, book: Book): Edit {
+  const { kind, row, col, count, name, to, sheetName, cells } = from;
+  const sheet = book.sheets[from.sheet % book.sheets.length]?.id ?? 1;
+  const other = book.sheets[from.other % book.sheets.length]?.id ?? 1;
+  const block = area(sheet, row, col, row + count - 1, col + (from.other % 3));
+  switch (kind) {
+    case 0: case 1: return { do: 'insertRows', sheet, at: row, count };
+    case 2: case 3: return { do: 'removeRows', sheet, at: row, count };
+    case 4: case 5: return { do: 'insertColumns', sheet, at: col, count };
+    case 6: case 7: return { do: 'removeColumns', sheet, at: col, count };
+    case 8: case 9: case 10: return { do: 'moveCells', from: block, to: { sheet: other, row: (row + from.kind * count) % 9, col: from.other } };
+    case 11: case 12: case 13: {
+      const id = from.other === 5 ? sheet : book.nextSheetId + (from.other === 4 ? 2 : 0);
+      const rows = [[undefined, cells[0]?.cell ?? undefined], [], undefined];
+      return { do: 'addSheet', sheet: { id, name: sheetName, rows, widths: { [col]: 90 }, about: from.other % 2 ? 'for trying' : '' }, at: from.sheet % (book.sheets.length + 1) };
+    }
+    case 14: case 15: return { do: 'removeSheet', sheet };
+    case 16: case 17: return { do: 'renameSheet', sheet, name: sheetName };
+    case 18: return { do: 'moveSheet', sheet, to: from.other };
+    case 19: return { do: 'setAbout', sheet, about: from.other % 2 ? 'for trying' : '' };
+    case 20: case 21: case 22: return { do: 'setName', name, target: { area: from.other === 5 ? null : block, kind: from.other % 2 ? 'chart' : 'cells' } };
+    case 23: return { do: 'setName', name, target: null };
+    case 24: case 25: return { do: 'renameName', name: book.names[from.other % 7]?.name ?? name, to };
+    case 26: return { do: 'setWidth', sheet, col, width: from.other % 2 ? 60 + count : null };
+    case 27: return { do: 'setSettings', settings: { show: from.other % 2 ? 'both' : 'own', inchStep: from.other % 3 ? 16 : 8 } };
+    case 28: return { do: 'setTitle', title: sheetName, person: name };
+    case 29: return { do: 'many', label: 'several', edits: manyFrom(from.more, book) };
+    default: return { do: 'setCells', sheet, cells };
+  }
+}
+
+/** Each made of the workbook as the ones before leave it. */
+function manyFrom(seeds: readonly Seed[], book: Book): Edit[] {
+  let now = book;
+  return seeds.map((part) => {
+    const edit = editFrom(part, now);
+    try {
+      now = apply(edit, now).book;
+    } catch {
+      // The whole will be refused; that is a case too.
+    }
+    return edit;
+  });
+}

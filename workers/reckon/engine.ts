@@ -1,0 +1,131 @@
+/**
+ * The engine as the page knows it. Keeps nothing of the workbook but what its
+ * formulas need: it can be thrown away at any moment and opened anew.
+ */
+import { engineName } from '../../src/formula/index.ts';
+import type { SheetName } from '../../src/formula/index.ts';
+import type { ChangeSet, FunctionCard, Reckoner, Trial, TrialResults, Working } from '../../src/reckoning/protocol.ts';
+import type { Book, CellAddress, Effect, Sheet } from '../../src/workbook/types.ts';
+import { CARDS } from './cards.ts';
+import { columnsOf } from './columns.ts';
+import { Typed } from './content.ts';
+import { dependentsOf } from './dependents.ts';
+import { explain } from './explain.ts';
+import { Host } from './host.ts';
+import type { SheetContent } from './host.ts';
+import type { Place } from './internals.ts';
+import { Teller } from './telling.ts';
+import { tryOut } from './trials.ts';
+
+export class Engine implements Reckoner {
+  #opened: Host | undefined;
+  #sheets: readonly SheetName[] = [];
+  /** By the name that the engine knows it under, which is one for all spellings. */
+  #names = new Map<string, string>();
+
+  open(revision: number, book: Book): ChangeSet {
+    const start = performance.now();
+    const host = this.#opened = new Host();
+    this.#names = new Map(book.names.map(({ name }) => [engineName(name), name]));
+    this.#setSheets(book.sheets);
+    host.build(book.sheets.map(contentOf), book.names);
+    const teller = new Teller(host);
+    const sheets = book.sheets.map(({ id }) => columnsOf(id, filled(host, id), (place) => host.valueAt(place), teller.tell));
+    return { revision, whole: true, sheets: sheets.filter(({ kind }) => kind.length > 0), took: performance.now() - start };
+  }
+
+  apply(revision: number, effects: readonly Effect[]): ChangeSet {
+    const start = performance.now();
+    const host = this.#host;
+    for (const effect of effects) this.#take(effect);
+    if (effects.some(({ do: act }) => act !== 'cells' && act !== 'name')) host.reviewErrors();
+    host.recompute();
+    const teller = new Teller(host);
+    const sheets = [...host.changed.take()].map(([id, places]) => columnsOf(id, places, (place) => host.valueAt(place), teller.tell));
+    return { revision, whole: false, sheets: sheets.filter(({ kind }) => kind.length > 0), took: performance.now() - start };
+  }
+
+  working(cell: CellAddress): Working {
+    if (!this.#has(cell.sheet)) return { result: { kind: 'empty' }, uses: [] };
+    return explain(this.#host, cell, new Teller(this.#host).tell, (name) => this.#names.get(name) ?? undefined);
+  }
+
+  catalogue(): readonly FunctionCard[] {
+    return CARDS;
+  }
+
+  dependents(of: readonly CellAddress[]): readonly CellAddress[] {
+    const order = new Map(this.#sheets.map(({ id }, i) => [id, i]));
+    const places = dependentsOf(this.#host, of.filter(({ sheet }) => this.#has(sheet)));
+    return places.map(({ sheet, row, col }) => ({ sheet, row, col }))
+      .sort((a, b) => (order.get(a.sheet) ?? 0) - (order.get(b.sheet) ?? 0) || a.row - b.row || a.col - b.col);
+  }
+
+  tryOut(trials: readonly Trial[], outputs: readonly CellAddress[]): TrialResults {
+    return tryOut(this.#host, trials, outputs);
+  }
+
+  /** @throws Error before a workbook was opened */
+  get #host(): Host {
+    if (this.#opened === undefined) throw new Error('No workbook has been opened in the engine.');
+    return this.#opened;
+  }
+
+  #take(effect: Effect): void {
+    const host = this.#host;
+    switch (effect.do) {
+      case 'cells':
+        for (const { row, col, raw } of effect.cells) host.setCell({ sheet: effect.sheet, row, col }, raw);
+        return;
+      case 'sheets': {
+        const [before, after] = [this.#sheets, effect.sheets];
+        this.#setSheets(after);
+        for (const { id } of before) if (!after.some((sheet) => sheet.id === id)) host.removeSheet(id);
+        for (const { id } of after) if (!before.some((sheet) => sheet.id === id)) host.addSheet(id);
+        return;
+      }
+      case 'name': {
+        const { name, target } = effect;
+        if (target === null) this.#names.delete(engineName(name));
+        else this.#names.set(engineName(name), name);
+        this.#setMeanings();
+        if (target === null) host.removeName(name);
+        else host.setName(name, target.area);
+        return;
+      }
+      default:
+        host.restructure(effect);
+    }
+  }
+
+  #has(sheet: number): boolean {
+    return this.#sheets.some(({ id }) => id === sheet);
+  }
+
+  #setSheets(sheets: readonly SheetName[]): void {
+    this.#sheets = sheets.map(({ id, name }) => ({ id, name }));
+    this.#host.names.setSheets(this.#sheets);
+    this.#setMeanings();
+  }
+
+  #setMeanings(): void {
+    this.#host.formulas.setMeanings(this.#sheets, [...this.#names.values()]);
+  }
+}
+
+function contentOf({ id, rows }: Sheet): SheetContent {
+  return {
+    id,
+    // A sheet's rows may have holes, over which `map` would step.
+    rows: Array.from(rows, (cells) => Array.from(cells ?? [], (cell) => (cell === undefined || cell.raw === '' ? null : new Typed(cell.raw)))),
+  };
+}
+
+/** The places of a sheet that hold something. */
+function filled(host: Host, sheet: number): readonly Place[] {
+  const places: Place[] = [];
+  for (const [place] of host.graphs.addressMapping.sheetEntries(sheet)) {
+    if (typeof host.valueAt(place) !== 'symbol') places.push(place);
+  }
+  return places;
+}

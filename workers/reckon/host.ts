@@ -1,0 +1,251 @@
+/**
+ * The engine's inside: HyperFormula with our content reader, formulas, signs
+ * and functions put in, and its recomputation run from here, so that equal
+ * results stop a change and changed cells are noted as they come.
+ *
+ * A sheet has the same number here as in the workbook; below 0 are names.
+ */
+import { columnName, engineName, engineSheet, MAX_COLUMNS, MAX_ROWS } from '../../src/formula/index.ts';
+import type { Area, Effect } from '../../src/workbook/types.ts';
+import { Arithmetic } from './arithmetic.ts';
+import { Changed } from './changed.ts';
+import type { Shift } from './changed.ts';
+import { NoCells, readContent, Typed } from './content.ts';
+import { Evaluation } from './evaluate.ts';
+import { Formulas } from './formulas.ts';
+import { functionTable } from './functions/table.ts';
+import { Tools } from './functions/tools.ts';
+import {
+  AddColumnsCommand, AddRowsCommand, ArrayFormulaVertex, CellError, DenseSparseChooseBasedOnThreshold, ErrorType, findBoundaries, GraphBuilder,
+  HyperFormula, InterpreterState, RangeVertex, RemoveColumnsCommand, RemoveRowsCommand, ScalarFormulaVertex, SimpleRangeValue,
+} from './internals.ts';
+import type { FormulaVertex, Inside, Place, Vertex } from './internals.ts';
+import { lostName, PlaceNames } from './sentences.ts';
+import { refuse, sameValue } from './values.ts';
+
+const CONFIG = {
+  licenseKey: 'gpl-v3',
+  maxRows: MAX_ROWS,
+  maxColumns: MAX_COLUMNS,
+  // Otherwise `2 1/4` is the second of January.
+  dateFormats: ['YYYY-MM-DD'],
+  timeFormats: [],
+  functionArgSeparator: ',',
+  decimalSeparator: '.',
+  arrayColumnSeparator: ';',
+  arrayRowSeparator: '|',
+  // Undoing is the workbook's.
+  undoLimit: 0,
+  // A sheet with one cell in its last row must not cost a million empty rows.
+  chooseAddressMappingPolicy: new DenseSparseChooseBasedOnThreshold(0.05),
+} as const;
+
+export interface SheetContent {
+  readonly id: number;
+  readonly rows: readonly (readonly (Typed | null)[])[];
+}
+
+export const isFormulaVertex = (vertex: Vertex | undefined): vertex is FormulaVertex =>
+  vertex instanceof ScalarFormulaVertex || vertex instanceof ArrayFormulaVertex;
+
+type StructureEffect = Extract<Effect, { readonly count: number }>;
+
+const COMMANDS = {
+  insertRows: AddRowsCommand, removeRows: RemoveRowsCommand, insertColumns: AddColumnsCommand, removeColumns: RemoveColumnsCommand,
+} as const;
+
+const SHIFTS: Readonly<Record<StructureEffect['do'], Pick<Shift, 'axis' | 'kind'>>> = {
+  insertRows: { axis: 'row', kind: 'insert' }, removeRows: { axis: 'row', kind: 'remove' },
+  insertColumns: { axis: 'col', kind: 'insert' }, removeColumns: { axis: 'col', kind: 'remove' },
+};
+
+export class Host {
+  readonly inside: Inside;
+  readonly names = new PlaceNames();
+  readonly tools: Tools;
+  readonly formulas: Formulas;
+  readonly changed = new Changed();
+  readonly #evaluation: Evaluation;
+  /** Cells with an error, to be told anew because the places that it names may have moved. */
+  #toTell: FormulaVertex[] = [];
+
+  constructor() {
+    const inside = this.inside = HyperFormula.buildEmpty(CONFIG);
+    inside._cellContentParser.parse = readContent;
+    this.formulas = new Formulas(inside._parser);
+    const { interpreter } = inside._evaluator;
+    const arithmetic = new Arithmetic(interpreter.arithmeticHelper);
+    let tools: Tools | undefined;
+    const table = functionTable(inside._functionRegistry, (library) => tools = new Tools(interpreter, arithmetic, this.names, library));
+    this.tools = tools!;
+    this.#evaluation = new Evaluation(interpreter, inside._functionRegistry, arithmetic, table, this.names);
+  }
+
+  get graphs(): Inside['_dependencyGraph'] {
+    return this.inside._dependencyGraph;
+  }
+
+  get operations(): Inside['_crudOperations']['operations'] {
+    return this.inside._crudOperations.operations;
+  }
+
+  /** Fills an empty host and works everything out. */
+  build(sheets: readonly SheetContent[], names: readonly { readonly name: string; readonly area: Area | null }[]): void {
+    const { addressMapping, sheetMapping } = this.graphs;
+    const contents: Record<string, SheetContent['rows']> = {};
+    for (const { id, rows } of sheets) {
+      const name = engineSheet(id);
+      sheetMapping.addSheetWithId(id, name);
+      addressMapping.addSheetAndSetStrategyBasedOnBoundaries(id, findBoundaries(rows));
+      contents[name] = rows;
+    }
+    const { _columnSearch, _parser, _cellContentParser, _stats } = this.inside;
+    new GraphBuilder(this.graphs, _columnSearch, _parser, _cellContentParser, _stats, this.operations.arraySizePredictor).buildGraph(contents, _stats);
+    for (const { name, area } of names) this.setName(name, area);
+    this.operations.getAndClearContentChanges();
+    this.graphs.clearDirtyVertices();
+    const { cycled, sorted } = this.graphs.graph.topSortWithScc();
+    for (const vertex of cycled) if (isFormulaVertex(vertex)) vertex.setCellValue(new CellError(ErrorType.CYCLE, undefined, vertex));
+    for (const vertex of sorted) {
+      if (isFormulaVertex(vertex)) this.#work(vertex);
+      else if (vertex instanceof RangeVertex) vertex.clearCache();
+    }
+  }
+
+  valueAt(place: Place): unknown {
+    return this.graphs.addressMapping.getCellValue(place);
+  }
+
+  setCell(place: Place, raw: string): void {
+    this.operations.setCellContent(place, raw === '' ? null : new Typed(raw));
+  }
+
+  addSheet(id: number): void {
+    this.operations.addSheetWithId(id, engineSheet(id));
+  }
+
+  removeSheet(id: number): void {
+    this.#drain();
+    this.operations.removeSheet(id);
+    this.changed.dropSheet(id);
+  }
+
+  /** Points a name at cells; at no cells when they were removed. */
+  setName(name: string, area: Area | null): void {
+    const known = engineName(name);
+    const content = area === null ? new NoCells(lostName(name)) : new Typed('', `=${engineArea(area)}`);
+    const { operations } = this;
+    if (this.inside._namedExpressions.namedExpressionForScope(known)) operations.changeNamedExpressionExpression(known, content);
+    else operations.addNamedExpression(known, content);
+    const vertex = this.graphs.addressMapping.getCell(this.inside._namedExpressions.namedExpressionForScope(known)!.address);
+    // A block keeps where it stands, which the engine would not look at again after rows came and went.
+    if (isFormulaVertex(vertex) && area !== null && (area.top !== area.bottom || area.left !== area.right)) {
+      this.graphs.markAsDependentOnStructureChange(vertex);
+    }
+  }
+
+  removeName(name: string): void {
+    const known = engineName(name);
+    if (this.inside._namedExpressions.namedExpressionForScope(known)) this.operations.removeNamedExpression(known);
+  }
+
+  /** Inserts or removes rows or columns; formulas and names follow. */
+  restructure({ do: act, sheet, at, count }: StructureEffect): void {
+    this.#drain();
+    const command = new COMMANDS[act](sheet, [[at, count]]);
+    if (act === 'insertRows') this.operations.addRows(command);
+    else if (act === 'removeRows') this.operations.removeRows(command);
+    else if (act === 'insertColumns') this.operations.addColumns(command);
+    else this.operations.removeColumns(command);
+    this.changed.shift(sheet, { ...SHIFTS[act], at, count });
+  }
+
+  /** Works every cell with an error out again and tells it: the places and sheets that it names may be others now. */
+  reviewErrors(): void {
+    this.#toTell = [];
+    for (const vertex of this.graphs.graph.getNodes()) {
+      if (!isFormulaVertex(vertex) || !vertex.isComputed() || !(vertex.getCellValue() instanceof CellError)) continue;
+      this.graphs.graph.markNodeAsDirty(vertex);
+      this.#toTell.push(vertex);
+    }
+  }
+
+  /** Works out what depends on anything that changed, and notes every cell whose result is another than before. */
+  recompute(): void {
+    this.#drain();
+    const dirty = this.graphs.verticesToRecompute();
+    this.graphs.clearDirtyVertices();
+    this.inside.compactLazyTransformationsIfNeeded();
+    if (dirty.length > 0) {
+      this.graphs.graph.getTopSortedWithSccSubgraphFrom(dirty, (vertex) => this.#renew(vertex), (vertex) => this.#circle(vertex));
+    }
+    for (const vertex of this.#toTell) if (vertex.idInGraph !== undefined) this.#note(vertex);
+    this.#toTell = [];
+  }
+
+  /** Notes what was typed since the last call, before places move or are told. */
+  #drain(): void {
+    for (const { address } of this.operations.getAndClearContentChanges().getChanges()) this.changed.add(address);
+  }
+
+  /** True when what depends on this must be worked out too. */
+  #renew(vertex: Vertex): boolean {
+    if (vertex instanceof RangeVertex) {
+      vertex.clearCache();
+      return true;
+    }
+    if (!isFormulaVertex(vertex)) return true;
+    const before = vertex.isComputed() ? vertex.getCellValue() : undefined;
+    const after = this.#work(vertex);
+    if (vertex instanceof ScalarFormulaVertex && sameValue(before, after)) {
+      vertex.setCellValue(before);
+      return false;
+    }
+    if (sameBlock(before, after)) return false;
+    this.#note(vertex);
+    return true;
+  }
+
+  #circle(vertex: Vertex): void {
+    if (vertex instanceof RangeVertex) vertex.clearCache();
+    if (!isFormulaVertex(vertex)) return;
+    vertex.setCellValue(new CellError(ErrorType.CYCLE, undefined, vertex));
+    this.#note(vertex);
+  }
+
+  #note(vertex: FormulaVertex): void {
+    if (vertex instanceof ArrayFormulaVertex) this.changed.addBlock(vertex.getRange());
+    else this.changed.add(vertex.getAddress(this.inside._lazilyTransformingAstService));
+  }
+
+  /** Works one formula out and keeps its result. */
+  #work(vertex: FormulaVertex): unknown {
+    const lazy = this.inside._lazilyTransformingAstService;
+    if (vertex instanceof ArrayFormulaVertex && (vertex.array.size.isRef || !this.graphs.isThereSpaceForArray(vertex))) return vertex.setNoSpace();
+    const place = vertex.getAddress(lazy);
+    let value: unknown;
+    try {
+      value = this.#evaluation.evaluate(vertex.getFormula(lazy), new InterpreterState(place, false, vertex));
+      if (vertex instanceof ScalarFormulaVertex && place.sheet >= 0 && value instanceof SimpleRangeValue) value = refuse(ONE_CELL).arisenAt(place);
+      return vertex.setCellValue(value);
+    } catch {
+      // A function of the engine's library failed; only its own cell may suffer.
+      return vertex.setCellValue(refuse('This could not be worked out with these values.').arisenAt(place));
+    }
+  }
+}
+
+const ONE_CELL = 'This gives a block of cells, and a cell holds one value: choose one, or reckon with them, as in SUM(A1:A9).';
+
+function sameBlock(a: unknown, b: unknown): boolean {
+  if (!(a instanceof SimpleRangeValue) || !(b instanceof SimpleRangeValue)) return sameValue(a, b);
+  return a.range === undefined && b.range === undefined && a.height() === b.height() && a.width() === b.width()
+    && a.data.every((cells, row) => cells.every((cell, col) => sameValue(cell, b.data[row]![col])));
+}
+
+/** A block as the engine's formulas write it, always the same cells whatever stands where. */
+function engineArea({ sheet, top, left, bottom, right }: Area): string {
+  const corner = (row: number, col: number): string => `$${columnName(col)}$${row + 1}`;
+  const first = `${engineSheet(sheet)}!${corner(top, left)}`;
+  return top === bottom && left === right ? first : `${first}:${corner(bottom, right)}`;
+}

@@ -1,0 +1,315 @@
+/**
+ * What we use of HyperFormula 3.5.0 beyond its public door, and nothing more.
+ * Its own typings describe the public classes; these describe the parts inside
+ * that quantities, our sentences and the change sets hang on. The contract
+ * test (`tests/unit/reckon/internals.test.ts`) checks every member named here.
+ */
+declare module '*/hyperformula/es/index.mjs' {
+  import type { Engine, Language } from '*/hyperformula/es/shapes.mjs';
+  export class HyperFormula {
+    static readonly version: string;
+    static buildEmpty(config: object): Engine;
+    static getLanguage(code: string): Language;
+  }
+  /** Chooses how a sheet's cells are stored by how full it is. */
+  export class DenseSparseChooseBasedOnThreshold {
+    constructor(threshold: number);
+  }
+}
+
+declare module '*/hyperformula/es/Cell.mjs' {
+  import type { CellAddress, Vertex } from '*/hyperformula/es/shapes.mjs';
+  export const ErrorType: {
+    readonly DIV_BY_ZERO: 'DIV_BY_ZERO'; readonly NAME: 'NAME'; readonly VALUE: 'VALUE'; readonly NUM: 'NUM'; readonly NA: 'NA';
+    readonly CYCLE: 'CYCLE'; readonly REF: 'REF'; readonly SPILL: 'SPILL'; readonly LIC: 'LIC'; readonly ERROR: 'ERROR';
+  };
+  export class CellError {
+    constructor(type: string, message?: string, root?: Vertex);
+    readonly type: string;
+    readonly message?: string;
+    readonly root?: Vertex;
+    attachRootVertex(vertex: Vertex): CellError;
+  }
+  export function isColOrRowInvalid(address: CellAddress): boolean;
+}
+
+declare module '*/hyperformula/es/error-message.mjs' {
+  export const ErrorMessage: Readonly<Record<string, unknown>>;
+}
+
+declare module '*/hyperformula/es/CellContentParser.mjs' {
+  import type { CellError } from '*/hyperformula/es/Cell.mjs';
+  export namespace CellContent {
+    class Number { constructor(value: unknown); readonly value: unknown }
+    class String { constructor(value: string); readonly value: string }
+    class Boolean { constructor(value: boolean); readonly value: boolean }
+    class Empty { static getSingletonInstance(): Empty }
+    class Formula { constructor(formula: unknown); readonly formula: unknown }
+    class Error { constructor(type: string, message?: string); value: CellError }
+  }
+}
+
+declare module '*/hyperformula/es/GraphBuilder.mjs' {
+  import type { Graphs, Operations, Parser } from '*/hyperformula/es/shapes.mjs';
+  export class GraphBuilder {
+    constructor(dependencyGraph: Graphs, columnSearch: unknown, parser: Parser, cellContentParser: unknown, stats: unknown, arraySizePredictor: Operations['arraySizePredictor']);
+    buildGraph(sheets: Readonly<Record<string, readonly (readonly unknown[])[]>>, stats: unknown): void;
+  }
+}
+
+declare module '*/hyperformula/es/Operations.mjs' {
+  type Indexes = [at: number, count: number][];
+  export class AddRowsCommand { constructor(sheet: number, indexes: Indexes) }
+  export class RemoveRowsCommand { constructor(sheet: number, indexes: Indexes) }
+  export class AddColumnsCommand { constructor(sheet: number, indexes: Indexes) }
+  export class RemoveColumnsCommand { constructor(sheet: number, indexes: Indexes) }
+}
+
+declare module '*/hyperformula/es/Sheet.mjs' {
+  export function findBoundaries(sheet: readonly (readonly unknown[])[]): { width: number; height: number; fill: number };
+}
+
+declare module '*/hyperformula/es/SimpleRangeValue.mjs' {
+  import type { CellRange, Graphs } from '*/hyperformula/es/shapes.mjs';
+  export class SimpleRangeValue {
+    /** Where it stands; not there for a block that was worked out. */
+    readonly range?: CellRange;
+    readonly data: unknown[][];
+    width(): number;
+    height(): number;
+    static onlyValues(data: unknown[][]): SimpleRangeValue;
+    static onlyRange(range: CellRange, graph: Graphs): SimpleRangeValue;
+    static fromRange(data: unknown[][], range: CellRange, graph: Graphs): SimpleRangeValue;
+  }
+}
+
+declare module '*/hyperformula/es/interpreter/InterpreterValue.mjs' {
+  export const EmptyValue: unique symbol;
+  export class RichNumber {
+    constructor(val: number, format?: string);
+    val: number;
+    format?: string;
+    fromNumber(val: number): this;
+  }
+  export class PercentNumber extends RichNumber { getDetailedType(): string }
+  export class DateNumber extends RichNumber { getDetailedType(): string }
+  export class TimeNumber extends RichNumber { getDetailedType(): string }
+  export class DateTimeNumber extends RichNumber { getDetailedType(): string }
+}
+
+declare module '*/hyperformula/es/interpreter/ArithmeticHelper.mjs' {
+  import type { SimpleRangeValue } from '*/hyperformula/es/SimpleRangeValue.mjs';
+  import type { State } from '*/hyperformula/es/shapes.mjs';
+  export function coerceRangeToScalar(range: SimpleRangeValue, state: State): unknown;
+}
+
+declare module '*/hyperformula/es/interpreter/InterpreterState.mjs' {
+  import type { CellAddress, Vertex } from '*/hyperformula/es/shapes.mjs';
+  export class InterpreterState {
+    constructor(formulaAddress: CellAddress, arraysFlag: boolean, formulaVertex?: Vertex);
+    readonly formulaAddress: CellAddress;
+    readonly arraysFlag: boolean;
+    readonly formulaVertex?: Vertex;
+  }
+}
+
+declare module '*/hyperformula/es/AbsoluteCellRange.mjs' {
+  import type { Ast, CellAddress, CellRange } from '*/hyperformula/es/shapes.mjs';
+  export const AbsoluteCellRange: {
+    fromAst(ast: Ast, formula: CellAddress): CellRange;
+    spanFrom(topLeft: CellAddress, width: number, height: number): CellRange;
+  };
+}
+
+declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
+  import type { Ast, CellAddress, CellRange, Lazy } from '*/hyperformula/es/shapes.mjs';
+  import type { CellError } from '*/hyperformula/es/Cell.mjs';
+  export class Vertex { readonly idInGraph?: number }
+  export class ScalarFormulaVertex extends Vertex {
+    getFormula(lazy: Lazy): Ast;
+    getAddress(lazy: Lazy): CellAddress;
+    isComputed(): boolean;
+    getCellValue(): unknown;
+    setCellValue(value: unknown): unknown;
+  }
+  export class ArrayFormulaVertex extends Vertex {
+    readonly array: { readonly size: { readonly isRef: boolean } };
+    getFormula(lazy: Lazy): Ast;
+    getAddress(lazy: Lazy): CellAddress;
+    getRange(): CellRange;
+    isComputed(): boolean;
+    isLeftCorner(address: CellAddress): boolean;
+    getArrayCellValue(address: CellAddress): unknown;
+    getCellValue(): unknown;
+    setCellValue(value: unknown): unknown;
+    setNoSpace(): CellError;
+  }
+  export class ValueCellVertex extends Vertex {
+    readonly parsedValue: unknown;
+    readonly rawValue: unknown;
+    getCellValue(): unknown;
+  }
+  export class ParsingErrorVertex extends Vertex {
+    readonly rawInput: unknown;
+    readonly errors: readonly { readonly message: string }[];
+  }
+  export class EmptyCellVertex extends Vertex { private readonly empty: true }
+  export class RangeVertex extends Vertex {
+    readonly range: CellRange;
+    getFunctionValue(name: string): unknown;
+    setFunctionValue(name: string, value: unknown): void;
+    clearCache(): void;
+  }
+}
+
+/** Not a file of the library: the shapes that its parts above hand to each other. */
+declare module '*/hyperformula/es/shapes.mjs' {
+  import type { ArrayFormulaVertex, RangeVertex, ScalarFormulaVertex, Vertex as AnyVertex } from '*/hyperformula/es/DependencyGraph/index.mjs';
+  import type { InterpreterState } from '*/hyperformula/es/interpreter/InterpreterState.mjs';
+  export type Vertex = AnyVertex;
+  export type FormulaVertex = ScalarFormulaVertex | ArrayFormulaVertex;
+  export type State = InterpreterState;
+
+  export interface CellAddress { readonly sheet: number; readonly row: number; readonly col: number }
+  export interface CellRange {
+    readonly start: CellAddress;
+    readonly end: CellAddress;
+    readonly sheet: number;
+    width(): number;
+    height(): number;
+    addressInRange(address: CellAddress): boolean;
+  }
+  export interface Language { buildErrorMapping(): Readonly<Record<string, string>> }
+  /** Formulas follow inserted and removed rows only when they are next looked at; this is what brings them up to date. */
+  export interface Lazy { readonly version: () => number }
+
+  /** A reference inside a formula, relative to the cell it stands in where it is not fixed. */
+  export interface Reference {
+    readonly sheet?: number;
+    toSimpleCellAddress(formula: CellAddress): CellAddress;
+    unparse(formula: CellAddress): string | undefined;
+  }
+  export interface Ast {
+    readonly type: string;
+    readonly value?: Ast | number | string;
+    readonly left?: Ast;
+    readonly right?: Ast;
+    readonly expression?: Ast;
+    readonly args?: readonly Ast[];
+    readonly procedureName?: string;
+    readonly expressionName?: string;
+    readonly reference?: Reference;
+    readonly start?: Reference;
+    readonly end?: Reference;
+  }
+  export interface ParseResult {
+    readonly ast: Ast;
+    readonly errors: readonly { readonly type: string; readonly message: string }[];
+    readonly hasVolatileFunction: boolean;
+    readonly hasStructuralChangeFunction: boolean;
+    readonly dependencies: readonly unknown[];
+  }
+  export interface Parser {
+    parse(text: unknown, address: CellAddress): ParseResult;
+    rememberNewAst(ast: Ast): Ast;
+  }
+  export interface ContentChanges { getChanges(): readonly { readonly address: CellAddress; readonly value: unknown }[] }
+
+  export interface NodeGraph {
+    adjacentNodes(vertex: Vertex): Set<Vertex>;
+    getNodes(): Vertex[];
+    getInfiniteRanges(): RangeVertex[];
+    markNodeAsDirty(vertex: Vertex): void;
+    getTopSortedWithSccSubgraphFrom(from: Vertex[], operate: (vertex: Vertex) => boolean, onCycle: (vertex: Vertex) => void): unknown;
+    topSortWithScc(): { readonly sorted: readonly Vertex[]; readonly cycled: readonly Vertex[] };
+  }
+  export interface Graphs {
+    readonly graph: NodeGraph;
+    readonly addressMapping: {
+      getCell(address: CellAddress): Vertex | undefined;
+      getCellValue(address: CellAddress): unknown;
+      sheetEntries(sheet: number): Iterable<[CellAddress, Vertex]>;
+      addSheetAndSetStrategyBasedOnBoundaries(sheet: number, boundaries: object): void;
+      getSheetHeight(sheet: number): number;
+      getSheetWidth(sheet: number): number;
+    };
+    readonly sheetMapping: {
+      hasSheetWithId(id: number, options?: { includePlaceholders: boolean }): boolean;
+      addSheetWithId(id: number, name: string): void;
+    };
+    readonly rangeMapping: {
+      findSmallerRange(range: CellRange): { readonly smallerRangeVertex?: RangeVertex; readonly restRange: CellRange };
+    };
+    getCell(address: CellAddress): Vertex | undefined;
+    getRange(start: CellAddress, end: CellAddress): RangeVertex | undefined;
+    existsEdge(from: Vertex, to: Vertex): boolean;
+    isThereSpaceForArray(vertex: ArrayFormulaVertex): boolean;
+    markAsDependentOnStructureChange(vertex: Vertex): void;
+    verticesToRecompute(): Vertex[];
+    clearDirtyVertices(): void;
+  }
+  export interface Operations {
+    readonly arraySizePredictor: unknown;
+    setCellContent(address: CellAddress, content: unknown): [CellAddress, unknown];
+    getOldContent(address: CellAddress): [CellAddress, unknown];
+    restoreCell(address: CellAddress, old: unknown): void;
+    addRows(command: object): void;
+    removeRows(command: object): void;
+    addColumns(command: object): void;
+    removeColumns(command: object): void;
+    addSheetWithId(id: number, name: string): void;
+    removeSheet(id: number): void;
+    addNamedExpression(name: string, content: unknown): void;
+    changeNamedExpressionExpression(name: string, content: unknown): void;
+    removeNamedExpression(name: string): void;
+    getAndClearContentChanges(): ContentChanges;
+  }
+  export interface NamedExpression { readonly address: CellAddress; readonly displayName: string }
+  export interface Helper {
+    /** Differences below this part of the left operand count as none. */
+    readonly actualEps: number;
+    coerceScalarToNumberOrError(value: unknown): unknown;
+    coerceToMaybeNumber(value: unknown): unknown;
+    requiresRegex(pattern: string): boolean;
+    eqMatcherFunction(pattern: string): (value: unknown) => boolean;
+    addWithEpsilon(left: unknown, right: unknown): unknown;
+    subtract(left: unknown, right: unknown): unknown;
+    multiply(left: unknown, right: unknown): unknown;
+    divide(left: unknown, right: unknown): unknown;
+    pow(left: unknown, right: unknown): unknown;
+    compare(left: unknown, right: unknown): number;
+    unaryMinus(value: unknown): unknown;
+  }
+  export type Operator = (left: unknown, right: unknown) => unknown;
+  export type CallFunction = (ast: Ast, state: State) => unknown;
+  export interface Interpreter {
+    readonly arithmeticHelper: Helper;
+    readonly dependencyGraph: Graphs;
+    readonly namedExpressions: { nearestNamedExpression(name: string, sheet: number): NamedExpression | undefined };
+    readonly criterionBuilder: { fromCellValue(raw: unknown, helper: Helper): { lambda(value: unknown): boolean } | undefined };
+    evaluateAst(ast: Ast, state: State): unknown;
+    evaluateAstWithoutPostprocessing(ast: Ast, state: State): unknown;
+    binaryRangeWrapper(operator: Operator, left: unknown, right: unknown, state: State): unknown;
+    unaryRangeWrapper(operator: (value: unknown) => unknown, value: unknown, state: State): unknown;
+  }
+  export interface Registry {
+    getFunction(name: string): CallFunction | undefined;
+    isArrayFunction(name: string): boolean;
+    getRegisteredFunctionIds(): string[];
+    getMetadata(name: string): { readonly parameters?: readonly { readonly argumentType: string; readonly passSubtype?: boolean }[]; readonly expandRanges?: boolean } | undefined;
+  }
+  export interface Engine {
+    readonly _config: object;
+    readonly _stats: unknown;
+    readonly _columnSearch: unknown;
+    readonly _dependencyGraph: Graphs;
+    readonly _parser: Parser;
+    readonly _cellContentParser: { parse(content: unknown): unknown };
+    readonly _evaluator: { readonly interpreter: Interpreter };
+    readonly _lazilyTransformingAstService: Lazy;
+    readonly _crudOperations: { readonly operations: Operations };
+    readonly _namedExpressions: { namedExpressionForScope(name: string): NamedExpression | undefined };
+    readonly _functionRegistry: Registry;
+    compactLazyTransformationsIfNeeded(): void;
+  }
+}
