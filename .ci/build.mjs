@@ -2,7 +2,7 @@
  * Makes `dist/`: one static folder for any web host, under any path. The page
  * and each worker are a bundle of their own, named by the hash of their content.
  */
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
@@ -42,8 +42,9 @@ const page = built(await build({ ...common, entryPoints: ['src/app/main.ts'], sp
 
 const html = (await readFile(`${root}src/index.html`, 'utf8'))
   .replace('./app/main.ts', `./${page}`)
-  .replace('<title>', `<meta http-equiv="Content-Security-Policy" content="${policy()}">\n    <title>`);
+  .replace('<link rel="icon"', `<meta http-equiv="Content-Security-Policy" content="${policy()}">\n    <link rel="icon"`);
 await writeFile(`${out}/index.html`, html);
+await copyFile(`${root}src/icon.svg`, `${out}/icon.svg`);
 
 for (const file of [page, worker]) {
   const packed = gzipSync(await readFile(`${out}/${file}`)).length;

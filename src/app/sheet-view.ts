@@ -1,6 +1,6 @@
 /** The open sheet as the grid draws it: what was typed, joined with what was worked out. */
 import { columnName, isFormula } from '../formula/index.ts';
-import { readQuantity, type ShowAs } from '../quantities/index.ts';
+import { readQuantity, show, showSpan, type ShowAs } from '../quantities/index.ts';
 import type { Results } from '../reckoning/index.ts';
 import { usedArea, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
 import type { CellView, SheetView } from '../grid/index.ts';
@@ -44,15 +44,17 @@ function cellView(cell: Cell | undefined, row: number, col: number, sheet: Sheet
     formula, note: cell?.note,
   };
   if (result.kind === 'empty') {
-    // What was typed is shown at once; only a formula has to wait for the engine.
-    return { ...shared, text: formula ? '' : raw.replace(/^'/, ''), kind: raw === '' ? 'text' : formula ? 'waiting' : typedKind(raw), typed: !formula && typedKind(raw) === 'figure' };
+    return formula ? { ...shared, text: '', kind: 'waiting' } : { ...shared, ...typed(raw, showAsFor(cell, as)) };
   }
   const { main, also } = shownResult(result, showAsFor(cell, as));
   const kind = result.kind === 'error' ? 'error' : result.kind === 'truth' ? 'truth' : result.kind === 'text' ? 'text' : 'figure';
   return { ...shared, text: main, also, kind, typed: kind === 'figure' && !formula };
 }
 
-function typedKind(raw: string): 'figure' | 'text' {
-  const { kind } = readQuantity(raw);
-  return kind === 'quantity' || kind === 'span' ? 'figure' : 'text';
+/** What was typed is shown at once; only a formula has to wait for the engine. */
+function typed(raw: string, as: ShowAs): Pick<CellView, 'text' | 'also' | 'kind' | 'typed'> {
+  const reading = readQuantity(raw);
+  if (reading.kind !== 'quantity' && reading.kind !== 'span') return { text: raw.replace(/^'/, ''), kind: 'text' };
+  const { main, also } = reading.kind === 'quantity' ? show(reading.quantity, as) : showSpan(reading.span, as);
+  return { text: main, also, kind: 'figure', typed: true };
 }

@@ -154,7 +154,7 @@ export class App extends LitElement {
     this.grid.focus();
   }
 
-  protected override updated(): void {
+  protected override willUpdate(): void {
     void this.#fetchWorking();
   }
 

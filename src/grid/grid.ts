@@ -35,12 +35,12 @@ import { Layout } from './layout.ts';
 import { outlines, outlineTemplates, placeEditor, placeOutlines, type Outline } from './overlay.ts';
 import { GridPointer, type PointerHost, type Target } from './pointer.ts';
 import { pointedName } from './pointing.ts';
-import { cellId, headTemplate, rowTemplate } from './rows.ts';
+import { headTemplate, rowTemplate } from './rows.ts';
 import { Scroller, type ScrollHost } from './scroller.ts';
 import { areaOf, at, goTo, sameSelection, within, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
 import { spokenSelection } from './spoken.ts';
 import { gridStyles } from './styles.ts';
-import { HEAD_HEIGHT, planRows } from './window.ts';
+import { GAP, HEAD_HEIGHT, planRows } from './window.ts';
 import { NO_VIEW, type CellPlace, type Draft, type Selection, type SheetView } from './view.ts';
 
 /** A column's width, in CSS pixels. */
@@ -74,6 +74,7 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
 
   @query('.scroller') readonly scroller!: HTMLElement;
   @query('.plane') private plane!: HTMLElement;
+  @query('.body') private body!: HTMLElement;
   @query('.cell-editor') private editorBox!: HTMLElement;
   @query('textarea') private field!: HTMLTextAreaElement;
 
@@ -84,7 +85,9 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
   readonly #pointer = new GridPointer(this);
   readonly #clipboard = new GridClipboard(this);
   #outlines: readonly Outline[] = [];
+  #active: Element | null = null;
   #vars: Readonly<Record<string, string>> = {};
+  #plan = planRows({ first: 0, end: 0 }, -1, 0);
   /** The selection as the grid itself left it: another one came from outside and has to be shown. */
   #own: Selection = this.selection;
   /** The block pointed at for a formula elsewhere. */
@@ -258,7 +261,11 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     for (const [name, value] of Object.entries(this.#vars)) {
       if (this.plane.style.getPropertyValue(name) !== value) this.plane.style.setProperty(name, value);
     }
-    this.#nameActive();
+    // Not by custom properties: a new value of one is a new style for every cell.
+    this.body.style.top = `${HEAD_HEIGHT + this.#plan.top}px`;
+    const gap = this.body.querySelector<HTMLElement>('.gap-rows');
+    if (gap) gap.style.height = `${this.#plan.gap}px`;
+    this.#markActive();
     const { open, place } = this.#editor;
     placeEditor(this.editorBox, geometry, this.#scroll.port, open ? place : this.selection.focus, open);
     placeOutlines(this.renderRoot.querySelectorAll<HTMLElement>('.box'), this.#outlines, geometry);
@@ -268,12 +275,22 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     if (fresh || (before && before.id !== this.view.id)) this.reveal(this.selection.focus);
   }
 
-  /** At rest the field stands for the active cell (see the top of this file). */
-  #nameActive(): void {
-    if (this.#editor.open) return;
+  /**
+   * Marks the active cell (its look hangs on having an id). At rest the field
+   * stands for it, see the top of this file. Each cell has an id of its own,
+   * so that a move is a change that screen readers hear of.
+   */
+  #markActive(): void {
     const { row, col } = this.selection.focus;
+    const id = `cell-${row}-${col}`;
+    const cell = this.body.querySelector(`[aria-rowindex="${row + 2}"]`)?.querySelector(`[aria-colindex="${col + 2}"]`) ?? null;
+    if (cell !== this.#active || cell?.id !== id) {
+      this.#active?.removeAttribute('id');
+      if (cell) cell.id = id;
+      this.#active = cell;
+    }
+    if (this.#editor.open) return;
     this.field.setAttribute('aria-controls', 'cells');
-    const id = cellId(row, col);
     if (this.field.getAttribute('aria-activedescendant') !== id) this.field.setAttribute('aria-activedescendant', id);
   }
 
@@ -289,14 +306,13 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     this.#vars = {
       '--tracks': trackSizes, '--row-head': `${this.geometry.rowHead}px`,
       '--plane-width': `${this.geometry.width}px`, '--plane-height': `${this.geometry.height}px`,
-      '--body-top': `${HEAD_HEIGHT + plan.top}px`, '--gap-rows': `${plan.gap}px`,
     };
+    this.#plan = plan;
     const row = (index: number): unknown => {
+      if (index === GAP) return html`<div class="gap-rows" role="none"></div>`;
       const chosen = index >= selected.top && index <= selected.bottom ? `${selected.left} ${selected.right}` : '';
       const drafted = draft?.row === index ? draft : null;
-      const active = index === focus.row ? focus.col : -1;
-      return guard([view, tracks, chosen, active, drafted, index === plan.gapBefore],
-        () => rowTemplate(index, { view, tracks, selected, active: focus, draft: drafted, gapBefore: plan.gapBefore }));
+      return guard([view, tracks, chosen, drafted], () => rowTemplate(index, { view, tracks, selected, draft: drafted }));
     };
     return html`
       <div class="scroller ${this.geometry.sticky ? 'narrow' : ''}" @scroll=${this.#scroll.scrolled}

@@ -3,20 +3,15 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { columnName } from '../formula/index.ts';
 import { spokenCell } from './spoken.ts';
 import type { Track } from './window.ts';
-import type { CellArea, CellPlace, CellView, Draft, SheetView } from './view.ts';
+import type { CellArea, CellView, Draft, SheetView } from './view.ts';
 
-/** All that a row's look depends on besides the row's number. */
+/** All that a row's look depends on besides the row's number, and which cell is active. */
 export interface RowLook {
   readonly view: SheetView;
   readonly tracks: readonly Track[];
   readonly selected: CellArea;
-  readonly active: CellPlace;
   readonly draft: Draft | null;
-  /** A gap comes before this row. */
-  readonly gapBefore: number;
 }
-
-export const cellId = (row: number, col: number): string => `cell-${row}-${col}`;
 
 const gap = html`<span class="gap" role="none"></span>`;
 const flag = (truth: boolean): 'true' | 'false' => (truth ? 'true' : 'false');
@@ -26,7 +21,7 @@ export function headTemplate(view: SheetView, tracks: readonly Track[], selected
   return html`<div role="row" class="row" aria-rowindex="1">
     <div role="columnheader" class="corner" aria-colindex="1"><span class="hidden">Row</span></div>
     ${tracks.map((track) => ('gap' in track ? gap : html`
-      <div role="columnheader" class="column ${track.col >= selected.left && track.col <= selected.right ? 'on' : ''} ${track.col === 0 ? 'label' : ''}"
+      <div role="columnheader" class="column ${track.col >= selected.left && track.col <= selected.right ? 'on' : ''}"
         aria-colindex=${track.col + 2} aria-selected=${flag(allRows && track.col >= selected.left && track.col <= selected.right)}>
         <span>${view.columnTitle?.(track.col) ?? columnName(track.col)}</span><i class="edge" data-col=${track.col}></i>
       </div>`))}
@@ -34,10 +29,10 @@ export function headTemplate(view: SheetView, tracks: readonly Track[], selected
 }
 
 export function rowTemplate(row: number, look: RowLook): TemplateResult {
-  const { view, selected, gapBefore } = look;
+  const { view, selected } = look;
   const inRow = row >= selected.top && row <= selected.bottom;
   const allColumns = inRow && selected.left === 0 && selected.right === view.colCount - 1;
-  return html`<div role="row" class=${row === gapBefore ? 'row after-gap' : 'row'} aria-rowindex=${row + 2}>
+  return html`<div role="row" class="row" aria-rowindex=${row + 2}>
     <div role="rowheader" class=${inRow ? 'number on' : 'number'} aria-colindex="1" aria-selected=${flag(allColumns)}>${row + 1}</div>
     ${cellTemplates(row, look, inRow)}
   </div>`;
@@ -47,7 +42,7 @@ export function rowTemplate(row: number, look: RowLook): TemplateResult {
 const CHARACTER = 7.4;
 const PADDING = 20;
 
-function cellTemplates(row: number, { view, tracks, selected, active, draft }: RowLook, inRow: boolean): TemplateResult[] {
+function cellTemplates(row: number, { view, tracks, selected, draft }: RowLook, inRow: boolean): TemplateResult[] {
   const cells: TemplateResult[] = [];
   // Pixels that the text of a cell further left still needs.
   let over = 0;
@@ -59,25 +54,25 @@ function cellTemplates(row: number, { view, tracks, selected, active, draft }: R
     }
     const { col } = track;
     const chosen = flag(inRow && col >= selected.left && col <= selected.right);
-    const isActive = row === active.row && col === active.col;
-    const id = isActive ? cellId(row, col) : nothing;
     const drafted = draft && draft.row === row && draft.col === col ? draft.text : null;
     const cell = view.cell(row, col);
     const width = view.width(col);
     if (!cell && drafted === null) {
-      const name = `cell${over > width ? ' under' : ''}${isActive ? ' active' : ''}${col === 0 ? ' label' : ''}`;
+      const name = over > width ? 'cell under' : 'cell';
       over -= width;
-      cells.push(html`<div role="gridcell" class=${name} aria-colindex=${col + 2} aria-selected=${chosen} id=${id}></div>`);
+      cells.push(html`<div role="gridcell" class=${name} aria-colindex=${col + 2} aria-selected=${chosen}></div>`);
       continue;
     }
     const text = drafted ?? cell!.text;
     over = text.length * CHARACTER + PADDING - width;
     const spills = over > 0 && col + 1 < view.colCount && spillable(cell, drafted) && view.cell(row, col + 1) === null;
     if (!spills) over = 0;
-    const name = `${classes(cell, drafted)}${spills ? ' spill' : ''}${isActive ? ' active' : ''}${col === 0 ? ' label' : ''}`;
-    const label = cell && drafted === null ? spokenCell(cell) ?? nothing : nothing;
-    cells.push(html`<div role="gridcell" class=${name} aria-colindex=${col + 2} aria-selected=${chosen} aria-label=${label} id=${id}>${
-      drafted ?? content(cell!)}</div>`);
+    const name = spills ? `${classes(cell, drafted)} spill` : classes(cell, drafted);
+    const label = cell && drafted === null ? spokenCell(cell) : null;
+    const inside = drafted ?? content(cell!);
+    cells.push(label === null
+      ? html`<div role="gridcell" class=${name} aria-colindex=${col + 2} aria-selected=${chosen}>${inside}</div>`
+      : html`<div role="gridcell" class=${name} aria-colindex=${col + 2} aria-selected=${chosen} aria-label=${label}>${inside}</div>`);
   }
   return cells;
 }

@@ -15,8 +15,7 @@ export const gridStyles = css`
   .head .row { height: 28px; }
   /* The lines go on where rows are still to come, so that nothing is ever bare while scrolling fast. */
   [role='grid'] { background: linear-gradient(var(--line) 1px, transparent 1px) 0 27px / 100% 30px var(--sheet); }
-  .body { position: absolute; left: 0; top: var(--body-top); }
-  .after-gap { margin-top: var(--gap-rows); }
+  .body { position: absolute; left: 0; }
 
   .cell {
     border: solid var(--line); border-width: 0 1px 1px 0; padding: 0 10px; line-height: 29px; height: 30px;
@@ -44,8 +43,8 @@ export const gridStyles = css`
   .cell[aria-selected='true'] { background-color: color-mix(in srgb, var(--chalk) 14%, transparent); }
   .full[aria-selected='true'] { background-color: color-mix(in srgb, var(--chalk) 14%, var(--sheet)); }
   .spill[aria-selected='true'] { background-color: color-mix(in srgb, var(--chalk) 14%, transparent); }
-  .active, .cell.active[aria-selected='true'] { outline: 2px solid var(--rule); outline-offset: -2px; }
-  :host(:focus-within) .active { outline-color: var(--chalk); }
+  .cell[id] { outline: 2px solid var(--rule); outline-offset: -2px; }
+  .scroller:focus-within .cell[id] { outline-color: var(--chalk); }
 
   .corner, .column { background-color: var(--tape); color: var(--tape-ink); height: 28px; }
   .column {
@@ -64,10 +63,10 @@ export const gridStyles = css`
     border-bottom: 1px solid var(--line); cursor: default;
   }
   .number.on { color: var(--ink); font-weight: 600; box-shadow: inset 3px 0 0 var(--chalk); }
-  .narrow .label { position: sticky; left: var(--row-head); z-index: 2; border-right-color: var(--rule); }
-  .narrow .cell.label { background-color: var(--sheet); overflow: hidden; }
-  .narrow .cell.label.heading { background-color: var(--paper); }
-  .narrow .cell.label[aria-selected='true'] { background-color: color-mix(in srgb, var(--chalk) 14%, var(--sheet)); }
+  .narrow [aria-colindex='2'] { position: sticky; left: var(--row-head); z-index: 2; border-right-color: var(--rule); }
+  .narrow .cell[aria-colindex='2'] { background-color: var(--sheet); overflow: hidden; }
+  .narrow .cell.heading[aria-colindex='2'] { background-color: var(--paper); }
+  .narrow .cell[aria-colindex='2'][aria-selected='true'] { background-color: color-mix(in srgb, var(--chalk) 14%, var(--sheet)); }
 
   .cell i { font-style: normal; }
   /* A pin is a round head on a slanted shank; a fault is a filled diamond with a stroke; a note is a turned-down corner. */
@@ -100,7 +99,7 @@ export const gridStyles = css`
     .input { outline: 1px dotted; outline-offset: -3px; }
     .cell[aria-selected='true'] { forced-color-adjust: none; background: Highlight; color: HighlightText; }
     .cell[aria-selected='true'] small { color: HighlightText; }
-    .active, :host(:focus-within) .active { outline: 3px solid CanvasText; outline-offset: -3px; }
+    .cell[id], .scroller:focus-within .cell[id] { outline: 3px solid CanvasText; outline-offset: -3px; }
     .column.on, .number.on { forced-color-adjust: none; background: Highlight; color: HighlightText; }
     .column { border-bottom: 1px dashed; }
     .pin, .pin::after { forced-color-adjust: none; background: LinkText; }

@@ -41,26 +41,24 @@ export function covers(run: Run, scrollTop: number, height: number, rowCount: nu
   return run.first <= first && run.end >= end;
 }
 
+/** Stands among the rows for room that is left where there are none. */
+export const GAP = -1;
+
 export interface RowPlan {
-  /** In order; the kept row is among them even when it is far away. */
+  /** In order, with `GAP` where rows are left out; the kept row is among them even when it is far away. */
   readonly rows: readonly number[];
   /** Top of the first of them. */
   readonly top: number;
-  /** The row in front of which a gap of `gap` pixels lies, or -1. */
-  readonly gapBefore: number;
+  /** Height of the gap. */
   readonly gap: number;
 }
 
 /** The rows of a window and the one that must never leave the document. */
 export function planRows(run: Run, keep: number, rowCount: number): RowPlan {
   const rows = Array.from({ length: Math.max(0, run.end - run.first) }, (_, i) => run.first + i);
-  if (keep < 0 || keep >= rowCount || (keep >= run.first && keep < run.end)) {
-    return { rows, top: run.first * ROW_HEIGHT, gapBefore: -1, gap: 0 };
-  }
-  if (keep < run.first) {
-    return { rows: [keep, ...rows], top: keep * ROW_HEIGHT, gapBefore: run.first, gap: (run.first - keep - 1) * ROW_HEIGHT };
-  }
-  return { rows: [...rows, keep], top: run.first * ROW_HEIGHT, gapBefore: keep, gap: (keep - run.end) * ROW_HEIGHT };
+  if (keep < 0 || keep >= rowCount || (keep >= run.first && keep < run.end)) return { rows, top: run.first * ROW_HEIGHT, gap: 0 };
+  if (keep < run.first) return { rows: [keep, GAP, ...rows], top: keep * ROW_HEIGHT, gap: (run.first - keep - 1) * ROW_HEIGHT };
+  return { rows: [...rows, GAP, keep], top: run.first * ROW_HEIGHT, gap: (keep - run.end) * ROW_HEIGHT };
 }
 
 /** Where each column starts; one more entry than columns, the last is the width of all. */

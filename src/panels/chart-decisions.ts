@@ -30,7 +30,7 @@ const ENCODINGS: readonly Option[] = [
 ];
 const MARKS: readonly Option[] = [{ value: '.', words: 'point: 84.5' }, { value: ',', words: 'comma: 84,5' }];
 const UNIT_OPTIONS: readonly Option[] = (['cm', 'in', 'mm'] as const).map((unit) => ({ value: unit, words: UNITS[unit].words }));
-const RUNS: readonly Option[] = [{ value: 'across', words: 'across, a column for each size' }, { value: 'down', words: 'down, a row for each size' }];
+const RUNS: readonly Option[] = [{ value: 'across', words: 'across the top' }, { value: 'down', words: 'down the side' }];
 const HOLDS: readonly Option[] = [{ value: 'names', words: 'only names the sizes' }, { value: 'figures', words: 'is a measure too' }];
 
 /** The beginning of a row or column, to know it by. */

@@ -6,12 +6,12 @@ const MOST = { rows: 30, columns: 15, listed: 100 } as const;
 
 const counted = (n: number, one: string, many = `${one}s`): string => `${n.toLocaleString('en-GB')} ${n === 1 ? one : many}`;
 
-/** "12 sizes, 00 to 20, and 9 measures: 108 figures, all read." */
+/** "12 sizes, 00 to 20, and 9 measures: 108 figures read, none left over." */
 export function chartSummary({ sizeLabels, measures, cells, unreadable }: ChartReading): string {
   const named = measures.filter(({ kind }) => kind !== 'heading');
   const figures = cells.flat().filter(({ kind }) => kind === 'figure').length;
   const range = sizeLabels.length > 1 ? `, ${sizeLabels[0]!.label} to ${sizeLabels.at(-1)!.label},` : '';
-  return `${counted(sizeLabels.length, 'size')}${range} and ${counted(named.length, 'measure')}: ${counted(figures, 'figure')} read, ${unreadable.length === 0 ? 'none left over' : `${counted(unreadable.length, 'field')} not`}.`;
+  return `${counted(sizeLabels.length, 'size')}${range} and ${counted(named.length, 'measure')}: ${counted(figures, 'figure')} read, ${unreadable.length === 0 ? 'none left over' : `${counted(unreadable.length, 'field')} not read`}.`;
 }
 
 /** A cell's text as the sheet shows it. */
@@ -29,9 +29,12 @@ export function chartPreview(reading: ChartReading): TemplateResult {
     const text = shownRaw(found?.raw ?? '');
     const inside = r >= area.top && r <= area.bottom && c >= area.left && c <= area.right;
     if (unread.has(`${r} ${c}`)) return html`<td class="unread"><span aria-hidden="true">✕ </span><span class="spoken">not read: </span>${text}</td>`;
-    if (inside && r === area.top) return html`<th scope="col">${text}</th>`;
+    if (inside && r === area.top) return html`<th scope="col" class=${c === area.left ? '' : 'figure'}>${text}</th>`;
     if (inside && c === area.left) return html`<th scope="row">${text}</th>`;
-    return html`<td class=${inside ? 'figure' : 'around'}>${text}</td>`;
+    if (inside) return html`<td class="figure">${text}</td>`;
+    // As in the sheet, a note runs on over empty cells and does not widen its column.
+    const room = r < area.top || r > area.bottom ? !rows[r]?.slice(c + 1).some(Boolean) : false;
+    return html`<td class=${room ? 'around long' : 'around'}>${text}</td>`;
   };
   return html`
     <div class="table" role="region" aria-label="The chart as it will stand in the sheet" tabindex="0">

@@ -25,6 +25,7 @@ export class ExportTable extends LitElement {
     fieldset { border: 0; margin: 0; padding: 0; display: grid; gap: var(--gap-1); align-content: start; min-width: 0; }
     legend { padding: 0; font-weight: 600; }
     fieldset > label { align-items: start; }
+    input { flex: none; }
     pre { margin: 0; padding: var(--gap-3); background: var(--sheet); border: 1px solid var(--line); border-radius: var(--round); overflow: auto; font: 0.8rem/1.5 var(--face-sum); tab-size: 4; }
     p { margin: 0; }
     h3 { margin-bottom: var(--gap-1); }

@@ -47,7 +47,8 @@ export class ImportChart extends LitElement {
     table { border-collapse: collapse; color: var(--ink); }
     th, td { padding: 4px 8px; border-bottom: 1px solid var(--line); text-align: left; white-space: nowrap; font-variant-numeric: tabular-nums; }
     th { background: var(--tissue); font-weight: 600; }
-    td.figure { text-align: right; }
+    .figure { text-align: right; }
+    td.long { max-width: 1px; }
     td.around { color: var(--soft); }
     td.unread { color: var(--pin); background: var(--pin-wash); outline: 1px dashed var(--pin); outline-offset: -2px; }
     .fault h3, .note h3 { margin-bottom: var(--gap-1); }
@@ -79,10 +80,12 @@ export class ImportChart extends LitElement {
   #turn = 0;
 
   @query('dialog') private dialog!: HTMLDialogElement;
+  @query('#choose') private button!: HTMLButtonElement;
   @query('input[type=file]') private file!: HTMLInputElement;
 
   open(): void {
     this.dialog.showModal();
+    this.button.focus();
   }
 
   override render(): TemplateResult {
@@ -92,7 +95,7 @@ export class ImportChart extends LitElement {
         <div class="source ${this.over ? 'over' : ''}">
           <div class="pick">
             <input type="file" accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values" aria-label="File with a size chart" tabindex="-1" @change=${this.#fileChosen}>
-            <button class=${this.source ? '' : 'main'} @click=${() => this.file.click()}>Choose a file…</button>
+            <button id="choose" class=${this.source ? '' : 'main'} @click=${() => this.file.click()}>Choose a file…</button>
             <span>${this.source?.fileName ?? html`<span class="soft">or drop a CSV file here, or paste its rows below</span>`}</span>
           </div>
           <label>Pasted rows <textarea rows="3" spellcheck="false" .value=${this.pasted} @input=${(event: Event) => this.#paste((event.target as HTMLTextAreaElement).value)}></textarea></label>

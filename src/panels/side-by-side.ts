@@ -58,11 +58,13 @@ export class SideBySidePanel extends LitElement {
     th[scope='row'] { text-align: left; font-weight: 400; }
     thead th { background: var(--tape); color: var(--tape-ink); font-weight: 600; }
     thead th:first-child { text-align: left; }
+    td { white-space: nowrap; }
+    td.no { white-space: normal; }
     td small { display: block; color: var(--soft); }
     td input, thead input { width: 100%; min-width: 64px; text-align: right; }
     thead input { background: var(--sheet); color: var(--ink); font-weight: 600; }
     .place { font-size: 0.72rem; color: var(--soft); }
-    .place button { min-height: 24px; padding: 0 4px; font-size: inherit; }
+    .place button { min-height: 24px; padding: 0; font-size: inherit; text-align: left; }
     .moved { color: var(--thread); font-weight: 600; }
     .no { color: var(--pin); font-size: var(--size-small); text-align: left; }
     .tools { display: flex; flex-wrap: wrap; gap: var(--gap-2); }

@@ -25,12 +25,14 @@ export class WorkingPanel extends LitElement {
     ol { list-style: none; margin: var(--gap-2) 0; padding: var(--gap-2) var(--gap-3); background: var(--tissue); border-radius: var(--round); }
     ol li { padding: 3px 0; }
     ol li + li { border-top: 1px solid var(--line); }
-    .sum { font-family: var(--face-sum); font-size: 0.85rem; overflow-wrap: anywhere; }
+    .sum { overflow-wrap: anywhere; font-variant-numeric: tabular-nums; }
     .sum b { font-weight: 600; white-space: nowrap; }
     .sum .second { color: var(--soft); white-space: nowrap; }
-    dl { display: grid; grid-template-columns: 1fr auto; gap: 2px var(--gap-3); margin: var(--gap-2) 0; align-items: baseline; }
+    dl { display: grid; grid-template-columns: 1fr auto; gap: 0 var(--gap-3); margin: var(--gap-2) 0; align-items: baseline; }
+    dd.about { grid-column: 1 / -1; text-align: left; margin-bottom: var(--gap-2); padding-left: 7px; }
     dd { margin: 0; text-align: right; font-variant-numeric: tabular-nums; }
     dd small { color: var(--soft); }
+    dt .plain { padding: 0 7px; font-size: var(--size-small); }
     dt button { min-height: 24px; padding: 0 6px; font-size: var(--size-small); text-align: left; }
     h3 { margin-top: var(--gap-4); }
     p { margin: var(--gap-2) 0; }
@@ -100,8 +102,8 @@ export class WorkingPanel extends LitElement {
         ${call.cautions.map((caution) => html`<p class="pin"><strong>Mind.</strong> ${caution.sentence}${caution.mend ? html` <strong>${this.#figure(caution.mend)}</strong>` : nothing}</p>`)}
         <p class="soft">${this.#rounding()} Source: ${call.source}.</p>
         ${call.given.length ? html`<h3>Put in</h3><dl>${call.given.map((given) => html`
-          <dt>${given.from ? html`<button class="bare" title="Go to it" @click=${() => this.#go(given.from!)}>${given.name} ↗</button>` : given.name} <span class="soft">${given.about}</span></dt>
-          <dd>${this.#figure(given.value)}</dd>`)}</dl>` : nothing}
+          <dt>${given.from ? html`<button class="bare" title="Go to it" @click=${() => this.#go(given.from!)}>${given.name} ↗</button>` : html`<span class="plain">${given.name}</span>`}</dt>
+          <dd>${this.#figure(given.value)}</dd><dd class="about soft">${given.about}</dd>`)}</dl>` : nothing}
       ` : html`<p class="soft">${this.#rounding()}</p>`}
       ${!call && working.uses.length ? html`<h3>Uses</h3><dl>${working.uses.map((use) => html`
         <dt><button class="bare" title="Go to it" @click=${() => this.#go(use.area)}>${use.text} ↗</button></dt>

@@ -42,15 +42,15 @@ export const BLEND_FUNCTIONS = [
       { name: 'seams', kind: 'count', about: 'seams that share the girth; each has two edges', usual: 2 },
     ],
     gives: 'length',
-    rule: '(figure of the other size − figure of the one) ÷ (2 × seams)',
+    rule: '(larger figure − smaller figure) ÷ (2 × seams)',
     source: 'exact geometry',
     example: '=BLEND.GAP(chart, "hip", 12, 14, 2)',
     work([chart, measure, size, other, seams], pad) {
       const column = orRefuse(chart.measure(measure), pad);
       pad.showIn(column.unit);
-      const from = sizeFigure(column, size, pad);
-      const to = sizeFigure(column, other, pad);
-      return pad.length('difference shared by both edges of every seam', ['(', mm(to), ' − ', mm(from), ') ÷ (2 × ', plain(seams), ')'], (to - from) / (2 * seams));
+      const figures = [sizeFigure(column, size, pad), sizeFigure(column, other, pad)];
+      const [small, large] = [Math.min(...figures), Math.max(...figures)];
+      return pad.length('difference shared by both edges of every seam', ['(', mm(large), ' − ', mm(small), ') ÷ (2 × ', plain(seams), ')'], (large - small) / (2 * seams));
     },
   }),
 ];

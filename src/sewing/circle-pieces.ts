@@ -55,9 +55,8 @@ export function fewestPieces(inner: number, outer: number, part: number, width: 
     const [best] = fitting.sort((a, b) => cloth(a) - cloth(b));
     if (best === undefined) continue;
     pad.length('radius of the hem', [], outer);
-    pad.number('the fewest equal pieces that fit the width', [], pieces);
-    pad.angle('angle of each', ['360° × ', plain(part), ' ÷ ', plain(pieces)], (360 * part) / pieces);
-    pad.number('pieces', [degrees((360 * part) / pieces), ' each, on ', mm(width)], pieces);
+    const each = pad.angle('angle of each of the fewest equal pieces that fit the width', ['360° × ', plain(part), ' ÷ ', plain(pieces)], (360 * part) / pieces);
+    pad.number('the number of them', [degrees(each), ' each, on ', mm(width)], pieces);
     return { pieces, ...best };
   }
   return pad.refuse(`Cloth ${pad.say(width)} wide is too narrow for this skirt even in ${MOST} pieces, whose hem lies ${pad.say(outer)} from the centre.`);

@@ -70,15 +70,18 @@ export class SizeChart {
 
 /**
  * Reads a size chart from a block of cells whose first row and first column are
- * labels. Which side holds the sizes is seen from the labels.
+ * labels; empty rows, and empty columns before it, do not count. Which side
+ * holds the sizes is seen from the labels.
  */
 export function readChart(grid: Grid): SizeChart | Fault {
-  const rows = grid.filter((row) => row.some((cell) => labelText(cell) !== null));
+  const filled = grid.filter((row) => row.some((cell) => labelText(cell) !== null));
+  const margin = Math.min(...filled.map((row) => row.findIndex((cell) => labelText(cell) !== null)));
+  const rows = filled.map((row) => row.slice(margin));
   const width = Math.max(0, ...rows.map((row) => row.length));
   if (rows.length < 2 || width < 2) {
     return { sentence: 'A size chart needs sizes along one side, measures along the other and lengths between them: give the whole block, its labels with it.' };
   }
-  const across = (rows[0] ?? []).slice(1, width);
+  const across = (rows[0] ?? []).slice(1);
   const down = rows.slice(1).map((row) => row[0] ?? null);
   const body = rows.slice(1).map((row) => row.slice(1));
   const sizesAcross = (): Reading | Fault => read(across, down, (size, measure) => body[measure]?.[size] ?? null);

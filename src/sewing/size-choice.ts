@@ -80,7 +80,7 @@ function atTheEnd(column: ChartMeasure, girth: number, pad: Pad): Chosen {
   if (larger) pad.length('how far the girth is beyond the chart’s largest', [mm(girth), ' − ', mm(figure)], girth - figure);
   else pad.length('how far the girth is short of the chart’s smallest', [mm(figure), ' − ', mm(girth)], figure - girth);
   pad.caution(`The measure lies outside the size chart, by no more than half a step: the ${larger ? 'largest' : 'smallest'} size is given, with ${larger ? 'less' : 'more'} ease than meant.`, mm(figure));
-  return { place, words: `less than half a step, so the ${larger ? 'largest' : 'smallest'} size`, sum: [] };
+  return { place, words: `no more than half a step, so the ${larger ? 'largest' : 'smallest'} size`, sum: [] };
 }
 
 function noneFits(column: ChartMeasure, under: boolean, girth: number, pad: Pad): never {

@@ -5,7 +5,7 @@ import type { ChartCell, Measure, SizeLabel, SizesRun } from './reading.ts';
 import { NO_GIRTH } from './units.ts';
 
 /** Girths of the trunk outside of these are nobody's, from infants to the largest sizes sold; in mm (common practice). */
-const GIRTH = { named: /bust|chest|hip|seat|waist/i, from: 350, to: 2200 } as const;
+const GIRTH = { named: /bust|chest|hip|seat|waist/i, from: 350, to: 1900 } as const;
 
 /** Falls are worth a word only where the other steps rise. */
 const MOST_FALLS = 2;
@@ -49,7 +49,7 @@ function giants(name: string, figures: readonly Figure[]): string[] {
   const outside = figures.filter(({ mm }) => mm < GIRTH.from || mm > GIRTH.to);
   const worst = outside[0];
   if (!worst) return [];
-  if (outside.length < figures.length) return [`${name} ${worst.cell.raw} at size ${worst.size} is nobody’s measure: check that figure.`];
+  if (outside.length * 2 < figures.length) return [`${name} ${worst.cell.raw} at size ${worst.size} is nobody’s measure: check that figure.`];
   const other = UNITS[unitOf(worst.cell.value)].system === 'inch' ? `${Math.round(worst.mm / 10)} cm` : `${Math.round(worst.mm / 25.4)} in`;
   return [`${name} ${worst.cell.raw} at size ${worst.size} would be ${other}: is the unit right?`];
 }

@@ -146,9 +146,11 @@ export function setWidth({ sheet: id, col, width }: EditOf<'setWidth'>, book: Bo
   const old = sheet.widths[col] ?? null;
   if (old === width) return unchanged(book);
   if (width !== null) checkWidth(sheet, col, width);
-  const { [col]: _, ...others } = sheet.widths;
+  const widths = { ...sheet.widths };
+  if (width === null) delete widths[col];
+  else widths[col] = width;
   return {
-    book: withSheet(book, { ...sheet, widths: width === null ? others : { ...others, [col]: width } }),
+    book: withSheet(book, { ...sheet, widths }),
     undo: [{ do: 'setWidth', sheet: id, col, width: old }],
     effects: [],
   };

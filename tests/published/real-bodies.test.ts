@@ -19,12 +19,15 @@ const FIGURES = {
   L5: `=AVERAGE(C1:C${LAST})`,
   L6: `=STDEV(C1:C${LAST})`,
   L7: `=COUNTIF(A1:A${LAST}, ">1000 mm")`,
-  L8: `=CORREL(A1:A${LAST}, C1:C${LAST})`,
+  L8: `=CORREL(M1:M${LAST}, N1:N${LAST})`,
 };
 
 function cells(): Record<string, string> {
   const typed: Record<string, string> = { ...FIGURES };
   for (const [i, woman] of WOMEN.entries()) {
+    // A correlation is one of plain numbers.
+    typed[`M${i + 1}`] = `=AMOUNT(A${i + 1}, "mm")`;
+    typed[`N${i + 1}`] = `=AMOUNT(C${i + 1}, "mm")`;
     for (const [measure, girth, size, place] of MEASURES) {
       typed[`${girth}${i + 1}`] = `${woman[measure]} mm`;
       typed[`${size}${i + 1}`] = `=SIZE.AT(letters, "${measure}", ${girth}${i + 1})`;

@@ -13,6 +13,7 @@ import type { Shift } from './changed.ts';
 import { NoCells, readContent, Typed } from './content.ts';
 import { Evaluation } from './evaluate.ts';
 import { Formulas } from './formulas.ts';
+import { quicken } from './graph.ts';
 import { functionTable } from './functions/table.ts';
 import { Tools } from './functions/tools.ts';
 import {
@@ -72,6 +73,7 @@ export class Host {
   constructor() {
     const inside = this.inside = HyperFormula.buildEmpty(CONFIG);
     inside._cellContentParser.parse = readContent;
+    quicken(inside._dependencyGraph);
     this.formulas = new Formulas(inside._parser);
     const { interpreter } = inside._evaluator;
     const arithmetic = new Arithmetic(interpreter.arithmeticHelper);

@@ -115,10 +115,15 @@ declare module '*/hyperformula/es/interpreter/InterpreterState.mjs' {
 
 declare module '*/hyperformula/es/AbsoluteCellRange.mjs' {
   import type { Ast, CellAddress, CellRange } from '*/hyperformula/es/shapes.mjs';
-  export const AbsoluteCellRange: {
-    fromAst(ast: Ast, formula: CellAddress): CellRange;
-    spanFrom(topLeft: CellAddress, width: number, height: number): CellRange;
-  };
+  export class AbsoluteCellRange implements CellRange {
+    static fromAst(ast: Ast, formula: CellAddress): CellRange;
+    readonly start: CellAddress;
+    readonly end: CellAddress;
+    readonly sheet: number;
+    width(): number;
+    height(): number;
+    addressInRange(address: CellAddress): boolean;
+  }
 }
 
 declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
@@ -220,6 +225,11 @@ declare module '*/hyperformula/es/shapes.mjs' {
     getNodes(): Vertex[];
     getInfiniteRanges(): RangeVertex[];
     markNodeAsDirty(vertex: Vertex): void;
+    addEdge(from: Vertex | number, to: Vertex | number): void;
+    removeEdge(from: Vertex | number, to: Vertex | number): void;
+    removeEdgeIfExists(from: Vertex | number, to: Vertex | number): void;
+    /** Dependents of each vertex, by number; what was taken out leaves a hole. */
+    readonly edgesSparseArray: (number | undefined)[][];
     getTopSortedWithSccSubgraphFrom(from: Vertex[], operate: (vertex: Vertex) => boolean, onCycle: (vertex: Vertex) => void): unknown;
     topSortWithScc(): { readonly sorted: readonly Vertex[]; readonly cycled: readonly Vertex[] };
   }
@@ -243,6 +253,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     getCell(address: CellAddress): Vertex | undefined;
     getRange(start: CellAddress, end: CellAddress): RangeVertex | undefined;
     existsEdge(from: Vertex, to: Vertex): boolean;
+    processCellDependencies(dependencies: readonly unknown[], formula: Vertex): void;
     isThereSpaceForArray(vertex: ArrayFormulaVertex): boolean;
     markAsDependentOnStructureChange(vertex: Vertex): void;
     verticesToRecompute(): Vertex[];

@@ -1,7 +1,7 @@
 /** Invented size charts for tests, as grids of cells. */
 import { isFault } from '../../../src/quantities/index.ts';
-import { readChart, SizeChart } from '../../../src/sewing/index.ts';
-import type { Value } from '../../../src/sewing/index.ts';
+import { readChart } from '../../../src/sewing/index.ts';
+import type { Value , SizeChart } from '../../../src/sewing/index.ts';
 import { cellValue } from './formula.ts';
 
 /** Rows of typed cells, parted by bars. */

@@ -52,6 +52,11 @@ describe('which side holds the sizes', () => {
     expect(chart(' | L | S | M', 'bust | 99 cm | 91 cm | 95 cm').sizes).toEqual(['L', 'S', 'M']);
   });
 
+  it('does not count empty rows and columns around the chart', () => {
+    const sheet = chart(' |  |  |  | ', ' | size | bust | hip', ' |  |  | ', ' | S | 86 cm | 94 cm', ' | M | 94 cm | 102 cm');
+    expect([sheet.sizes, sheet.measures]).toEqual([['S', 'M'], ['bust', 'hip']]);
+  });
+
   it('leaves out rows without a label, and columns that hold no lengths', () => {
     const sheet = chart('code | bust | how obtained | ', ' |  |  | ', '9AR | 83 cm | read | ', '11AR | 86 cm | read | ');
     expect(sheet.sizes).toEqual(['9AR', '11AR']);

@@ -226,6 +226,9 @@ describe('doubts', () => {
       'Size 16 stands there twice, in the rows 5 and 6 of the file: give one of them another name in the sheet.',
     ]);
   });
+  it('tell of one figure that nobody has', () => {
+    expect(read('size,bust_cm\n8,84\n10,88\n12,920\n14,96').doubts[0]).toBe('bust 920 cm at size 12 is nobody’s measure: check that figure.');
+  });
   it('tell of figures without a size', () => {
     expect(read('measure,8,,12\nbust (cm),84,88,92').doubts[0]).toContain('column 3');
   });
@@ -243,9 +246,10 @@ describe('hostile files', () => {
     ['many rows', `size,bust_cm\n${'8,84\n'.repeat(90_000)}`],
     ['many different figures', `size,bust_cm,waist_cm\n${Array.from({ length: 20_000 }, (_, i) => `s${i},${i}.5,${i} 1/4`).join('\n')}`],
   ])('are read quickly: %s', (_, text) => {
-    const start = performance.now();
+    // The processor's time, not the clock's: other tests run beside this one.
+    const start = process.cpuUsage();
     readTable(text);
-    expect(performance.now() - start).toBeLessThan(3_000);
+    expect(process.cpuUsage(start).user / 1_000).toBeLessThan(3_000);
   });
   it('keep keys of objects plain text', () => {
     const reading = read('size,__proto__,constructor\n8,84 cm,88 cm');

@@ -85,6 +85,13 @@ describe('names for cells', () => {
     expect(() => apply(edit, book)).toThrow(sentence);
   });
 
+  test('a formula that would become too long for its cell refuses the change', () => {
+    const long = `=${'waist+'.repeat(4000)}1`;
+    const full = apply({ do: 'setCells', sheet: 1, cells: [{ row: 4, col: 1, cell: { raw: long } }] }, book).book;
+    expect(() => apply({ do: 'renameName', name: 'waist', to: 'waist over the slip' }, full)).toThrow(EditRefused);
+    expect(() => apply({ do: 'renameName', name: 'waist', to: 'waist over the slip' }, full)).toThrow('B5 of Fit has 80,002 characters');
+  });
+
   test('a free name is numbered', () => {
     expect(freeName('hip', book)).toBe('hip');
     const second = apply(setName('waist 2'), book).book;

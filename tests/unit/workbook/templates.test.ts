@@ -112,6 +112,15 @@ describe('starting a sheet', () => {
   });
 });
 
+test('two long names that are cut to the same end get different numbers', () => {
+  const long = ['x'.repeat(60), `${'x'.repeat(59)}y`];
+  const taken = bookOf([], [], long.map((name) => ({ name, area: area(1, 0, 0), kind: 'cells' })));
+  const { edit, sheet } = sheetFromTemplate(templateFrom(taken, 1, 'Long', ''), taken);
+  expect(apply(edit, taken).book.names.filter(({ area: at }) => at?.sheet === sheet).map(({ name }) => name)).toEqual([
+    `${'x'.repeat(58)} 2`, `${'x'.repeat(58)} 3`,
+  ]);
+});
+
 describe('reading a template', () => {
   test.each([null, 4, {}, { format: 'tape-and-tally/workbook', version: 1 }])('%j is none', (json) => {
     expect(readTemplate(json)).toEqual({ template: null, problems: ['This is not a template file of Tape & Tally.'] });

@@ -1,0 +1,334 @@
+/**
+ * The app as a person has it: its own page in a frame, under its own content
+ * security policy, worked by real key presses. Everything a journey does or
+ * reads is said in her words: a cell's address, a command's name, a button's.
+ *
+ * A journey fails when the page broke its policy, threw, or asked the network
+ * for anything once it was up: see `expectNoTrouble`.
+ */
+import { expect, waitUntil } from '@open-wc/testing';
+import { sendKeys, setViewport } from '@web/test-runner-commands';
+
+export interface SavedFile {
+  readonly name: string;
+  readonly blob: Blob;
+}
+
+/** Tall enough that every row of a template is in the document. */
+const SCREEN = { width: 1400, height: 1300 };
+/** On a busy machine the first sheet takes its time. */
+const PATIENCE = { timeout: 30_000, interval: 15 };
+const MOST_TABS = 80;
+
+/** Presses one key after another; "Control+Shift+z" holds what comes first. */
+export async function press(...keys: string[]): Promise<void> {
+  for (const key of keys) {
+    const parts = key === '+' ? ['+'] : key.split('+');
+    const last = parts.pop()!;
+    for (const part of parts) await sendKeys({ down: part });
+    await sendKeys({ press: last });
+    for (const part of parts.reverse()) await sendKeys({ up: part });
+  }
+}
+
+/** Nothing is kept on the device: the app starts as for the first time. */
+async function forgetEverything(): Promise<void> {
+  await new Promise<void>((resolve, reject) => {
+    const gone = indexedDB.deleteDatabase('tape-and-tally');
+    gone.onsuccess = () => resolve();
+    gone.onerror = () => reject(gone.error ?? new Error('the storage could not be emptied'));
+  });
+}
+
+const words = (text: string | null | undefined): string => (text ?? '').replace(/\s+/g, ' ').trim();
+
+/** What a control is called, as far as the app's own mark-up goes. */
+function nameOf(element: Element): string {
+  const label = element.getAttribute('aria-label');
+  if (label) return words(label);
+  if (element instanceof Object && 'labels' in element) {
+    const labels = (element as HTMLInputElement).labels;
+    if (labels?.length) return words(labels[0]!.innerText);
+  }
+  return words(element.textContent);
+}
+
+export class App {
+  readonly troubles: string[] = [];
+  readonly saved: SavedFile[] = [];
+
+  private constructor(readonly frame: HTMLIFrameElement) {}
+
+  /** Opens the app on a device that has never seen it. */
+  static async open(): Promise<App> {
+    for (const frame of document.querySelectorAll('iframe')) frame.remove();
+    await forgetEverything();
+    return App.openTab();
+  }
+
+  /** Opens the app once more, as in another tab of the same browser. */
+  static async openTab(): Promise<App> {
+    await setViewport(SCREEN);
+    const frame = document.createElement('iframe');
+    frame.title = 'The app';
+    Object.assign(frame.style, { position: 'fixed', inset: '0', width: '100%', height: '100%', border: '0' });
+    document.body.append(frame);
+    const app = new App(frame);
+    await app.#load(() => { frame.src = '/src/'; });
+    return app;
+  }
+
+  async reload(): Promise<void> {
+    await this.#load(() => this.window.location.reload());
+  }
+
+  /** Closes the tab. */
+  close(): void {
+    this.frame.remove();
+  }
+
+  // The page and its parts.
+
+  get window(): Window & typeof globalThis {
+    return this.frame.contentWindow as Window & typeof globalThis;
+  }
+
+  get page(): ShadowRoot {
+    return this.window.document.querySelector('tt-app')!.shadowRoot!;
+  }
+
+  part<T extends Element = HTMLElement>(selector: string, inside: ParentNode = this.page): T {
+    const found = inside.querySelector<T>(selector);
+    if (!found) throw new Error(`The page has no ${selector}.`);
+    return found;
+  }
+
+  /** Inside one of the page's components. */
+  inside(tag: string): ShadowRoot {
+    return this.part(tag).shadowRoot!;
+  }
+
+  async #load(begin: () => void): Promise<void> {
+    const before = this.window.document;
+    begin();
+    await waitUntil(() => this.window?.document && this.window.document !== before && this.window.location.pathname === '/src/', 'the page does not open', { ...PATIENCE, interval: 1 });
+    const { window } = this;
+    window.addEventListener('error', (event) => this.troubles.push(`error: ${event.message}`));
+    window.addEventListener('unhandledrejection', (event) => this.troubles.push(`rejected: ${String(event.reason)}`));
+    window.addEventListener('securitypolicyviolation', (event) => this.troubles.push(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber} ${event.sample}`));
+    window.addEventListener('click', (event) => void this.#catchFile(event), true);
+    await waitUntil(() => window.document.querySelector('tt-app')?.shadowRoot?.querySelector('tt-grid'), 'the app does not start', PATIENCE);
+    await waitUntil(() => /kept on this device|only to be read/.test(this.header), 'the workbook is not kept', PATIENCE);
+    await waitUntil(() => (this.part<HTMLElement & { cards: readonly unknown[] }>('tt-entry-line')).cards.length > 0, 'the functions are not known', PATIENCE);
+    await this.settled();
+    const asked = new window.PerformanceObserver((list) => {
+      for (const { name } of list.getEntries()) this.troubles.push(`network: ${name}`);
+    });
+    asked.observe({ type: 'resource' });
+    const elsewhere = window.performance.getEntriesByType('resource').filter(({ name }) => new URL(name).origin !== location.origin);
+    for (const { name } of elsewhere) this.troubles.push(`network: ${name}`);
+  }
+
+  async #catchFile(event: MouseEvent): Promise<void> {
+    const link = event.composedPath()[0] as HTMLAnchorElement;
+    if (link.localName !== 'a' || !link.hasAttribute('download')) return;
+    event.preventDefault();
+    // By the test's own page: the app's may not connect to anything.
+    this.saved.push({ name: link.download, blob: await (await fetch(link.href)).blob() });
+  }
+
+  expectNoTrouble(): void {
+    expect(this.troubles, 'what the page did that it must not').to.deep.equal([]);
+  }
+
+  // What is said.
+
+  get header(): string {
+    return words(this.part('.whom').textContent);
+  }
+
+  get said(): string {
+    return words(this.part('.said').textContent);
+  }
+
+  get sheetNames(): string[] {
+    return [...this.inside('tt-sheet-list').querySelectorAll('ul[aria-labelledby=sheets] button')].map((button) => words(button.firstChild?.parentElement?.childNodes ? ownText(button) : ''));
+  }
+
+  get openSheetName(): string {
+    return ownText(this.part('button[aria-current]', this.inside('tt-sheet-list')));
+  }
+
+  /** Everything is worked out and drawn. */
+  async settled(): Promise<void> {
+    const drawn = () => new Promise((resolve) => setTimeout(resolve, 20));
+    await drawn();
+    await waitUntil(() => words(this.part('.took').textContent).startsWith('Worked out') && !this.inside('tt-grid').querySelector('.cell.waiting'), 'the results do not come', PATIENCE);
+    await drawn();
+  }
+
+  /** Everything is on the disk. */
+  async kept(): Promise<void> {
+    await waitUntil(() => this.header.includes('kept on this device'), 'it is not kept', PATIENCE);
+  }
+
+  // Keys.
+
+  /** The control that has the focus, through every shadow. */
+  get focused(): Element | null {
+    let at: Element | null = this.window.document.activeElement;
+    while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+    return at;
+  }
+
+  get focusInCells(): boolean {
+    const at = this.focused;
+    return at?.localName === 'textarea' && at.getRootNode() === this.inside('tt-grid');
+  }
+
+  #needCells(): void {
+    if (!this.focusInCells) throw new Error(`The focus is not in the cells but on ${this.focused?.outerHTML.slice(0, 200) ?? 'nothing'}.`);
+  }
+
+  async press(...keys: string[]): Promise<void> {
+    await press(...keys);
+    await this.settled();
+  }
+
+  /** Goes from control to control until one is called that. */
+  async tabTo(name: string, { back = false, role = '' } = {}): Promise<Element> {
+    const seen: string[] = [];
+    for (let tabs = 0; tabs < MOST_TABS; tabs++) {
+      await press(back ? 'Shift+Tab' : 'Tab');
+      const at = this.focused;
+      if (at && nameOf(at) === name && (role === '' || at.localName === role)) return at;
+      seen.push(at ? nameOf(at) : '');
+    }
+    throw new Error(`Tab does not come to “${name}”, only to ${[...new Set(seen)].join(' | ')}.`);
+  }
+
+  /** By the field at the left of the entry line: an address or a name. */
+  async go(place: string): Promise<void> {
+    this.#needCells();
+    await press('Escape', 'Shift+Tab', 'Shift+Tab', 'Shift+Tab');
+    expect(this.focused?.id, 'three steps back from the cells is the field for a place').to.equal('where');
+    await sendKeys({ type: place });
+    await this.press('Enter');
+    this.#needCells();
+  }
+
+  /** Types into the active cell and goes on with Enter. */
+  async type(text: string, end = 'Enter'): Promise<void> {
+    this.#needCells();
+    await sendKeys({ type: text });
+    await this.press(end);
+  }
+
+  async put(place: string, text: string): Promise<void> {
+    await this.go(place);
+    await this.type(text);
+  }
+
+  /** Texts down a column, or across rows when there is more than one in a line. */
+  async fill(place: string, rows: readonly (readonly string[])[]): Promise<void> {
+    await this.go(place);
+    for (const row of rows) {
+      for (const [at, text] of row.entries()) await this.type(text, at === row.length - 1 ? 'Enter' : 'Tab');
+    }
+  }
+
+  /** By the list of commands. */
+  async run(command: string): Promise<void> {
+    await press('Control+.');
+    const list = this.inside('tt-command-list');
+    await waitUntil(() => this.part<HTMLDialogElement>('dialog', list).open, 'the list of commands does not open');
+    await sendKeys({ type: command.replace(/…$/, '') });
+    await waitUntil(() => this.part('[role=option][aria-selected=true] span', list).textContent === command, `the list does not offer “${command}”`);
+    await this.press('Enter');
+  }
+
+  async openSheet(name: string): Promise<void> {
+    for (let turns = this.sheetNames.length; this.openSheetName !== name && turns > 0; turns--) await press('Alt+PageDown');
+    expect(this.openSheetName).to.equal(name);
+    await this.settled();
+  }
+
+  /** Chooses a file: the picker itself belongs to the browser. */
+  async choose(tag: string, content: BlobPart, name: string): Promise<void> {
+    const input = this.part<HTMLInputElement>('input[type=file]', this.inside(tag));
+    const files = new DataTransfer();
+    files.items.add(new File([content], name));
+    input.files = files.files;
+    input.dispatchEvent(new Event('change', { bubbles: true }));
+    await this.settled();
+  }
+
+  async nextFile(act: () => Promise<unknown>): Promise<SavedFile> {
+    const before = this.saved.length;
+    await act();
+    await waitUntil(() => this.saved.length > before, 'no file is saved', PATIENCE);
+    return this.saved.at(-1)!;
+  }
+
+  // Cells.
+
+  #cell(place: string): Element | null {
+    const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(place)!;
+    const col = [...letters!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+    return this.inside('tt-grid').querySelector(`[role=row][aria-rowindex="${Number(row) + 1}"] > [role=gridcell][aria-colindex="${col + 1}"]`);
+  }
+
+  /** A cell's text as it is shown; for an error its sentence. The cell must be in view. */
+  shown(place: string): string {
+    const cell = this.#cell(place);
+    if (!cell) throw new Error(`${place} is not in view.`);
+    return [...cell.childNodes].filter((node) => !(node instanceof this.window.Element && node.matches('i'))).map((node) => node.textContent).join('').replace(/[\s\u00a0]+/g, ' ').trim();
+  }
+
+  /** What a screen reader says of a cell. */
+  spoken(place: string): string {
+    return this.#cell(place)?.getAttribute('aria-label') ?? this.shown(place);
+  }
+
+  /** The filled cells in view by address, as they are shown. */
+  texts(): Record<string, string> {
+    const found: Record<string, string> = {};
+    for (const row of this.inside('tt-grid').querySelectorAll('[role=row]')) {
+      const number = Number(row.getAttribute('aria-rowindex')) - 1;
+      for (const cell of row.querySelectorAll('[role=gridcell].full')) {
+        const place = `${columnLetters(Number(cell.getAttribute('aria-colindex')) - 2)}${number}`;
+        found[place] = this.shown(place);
+      }
+    }
+    return found;
+  }
+
+  /** Sentences of the cells in view that have no result. */
+  errors(): Record<string, string> {
+    return Object.fromEntries([...this.inside('tt-grid').querySelectorAll('[role=gridcell].error')].map((cell) => {
+      const place = `${columnLetters(Number(cell.getAttribute('aria-colindex')) - 2)}${Number(cell.parentElement!.getAttribute('aria-rowindex')) - 1}`;
+      return [place, this.shown(place)];
+    }));
+  }
+
+  /** The texts of every sheet. */
+  async everything(): Promise<Record<string, Record<string, string>>> {
+    const all: Record<string, Record<string, string>> = {};
+    const back = this.openSheetName;
+    for (const name of this.sheetNames) {
+      await this.openSheet(name);
+      all[name] = this.texts();
+    }
+    await this.openSheet(back);
+    return all;
+  }
+}
+
+/** Without what stands small below it. */
+function ownText(element: Element): string {
+  return words([...element.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE).map((node) => node.textContent).join(''));
+}
+
+function columnLetters(col: number): string {
+  return col < 26 ? String.fromCharCode(65 + col) : `${columnLetters(Math.floor(col / 26) - 1)}${columnLetters(col % 26)}`;
+}
