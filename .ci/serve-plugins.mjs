@@ -65,7 +65,8 @@ const dataModules = {
 export function appPage({ watch = false } = {}) {
   const header = policy(watch ? { 'connect-src': 'ws: wss:' } : {});
   return function page(context, next) {
-    if (context.path === '/') {
+    // The test runner's own page is / too, with a question after it.
+    if (context.path === '/' && context.search === '') {
       context.redirect('/src/');
       return undefined;
     }

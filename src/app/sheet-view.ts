@@ -8,7 +8,7 @@ import { shownResult } from '../panels/index.ts';
 
 const ROWS = 100;
 const COLUMNS = 26;
-const USUAL_WIDTH = 118;
+const USUAL_WIDTH = 136;
 const LABEL_WIDTH = 210;
 
 export function sheetView(sheet: Sheet, results: Results, as: ShowAs): SheetView {

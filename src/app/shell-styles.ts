@@ -41,6 +41,8 @@ export const shellStyles = css`
   @media (max-width: 900px) {
     :host, :host([data-wide-panel]) { grid-template-columns: minmax(0, 1fr); }
     .menu { display: inline-block; }
+    h1 { flex: 1 1 auto; max-width: 60%; }
+    .whom { order: 1; flex-basis: 100%; }
     main, aside { grid-column: 1; }
     tt-sheet-list { position: fixed; inset: 0 auto 0 0; width: min(300px, 86vw); z-index: 20; box-shadow: var(--shadow); visibility: hidden; transform: translateX(-102%); }
     tt-sheet-list.open { visibility: visible; transform: none; }
@@ -49,15 +51,15 @@ export const shellStyles = css`
   @media (max-width: 640px) {
     :host, :host([data-wide-panel]) { grid-template: auto auto minmax(0, 1fr) auto / minmax(0, 1fr); }
     header { padding: var(--gap-1) var(--gap-2); gap: var(--gap-1) var(--gap-2); }
-    h1 { flex: 1; }
-    .whom { order: 5; flex-basis: 100%; min-width: 0; }
     header .roomy { display: none; }
+    header fieldset .choice { order: 1; }
+    .whom { order: 2; flex: 1 1 0; min-width: 0; align-self: center; }
     header button, header select { padding-inline: var(--gap-2); }
     aside { position: fixed; inset: auto 0 0; max-height: 70dvh; z-index: 18; border: 1px solid var(--rule); border-radius: 16px 16px 0 0; box-shadow: var(--shadow); visibility: hidden; transform: translateY(102%); }
     aside.open { visibility: visible; transform: none; }
     .show-panel { display: inline-block; min-height: 28px; }
     footer { padding: 2px var(--gap-2); gap: var(--gap-2); }
-    footer .took { display: none; }
+    footer .took, footer .hint { display: none; }
     .panel-close { display: block; position: sticky; top: 4px; float: right; margin: 8px 8px 0 0; z-index: 1; }
   }
   @media (min-width: 641px) { .panel-close { display: none; } }

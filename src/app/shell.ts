@@ -117,7 +117,7 @@ export class App extends LitElement {
               .working=${this.working} .remark=${remark} .as=${showAsFor(cell, desk.showAs)}></tt-working>`}
       </aside>
       <footer>
-        <span class="said">${desk.said || 'Typed figures are basted; the rest is worked out.'}</span>
+        ${desk.said ? html`<span class="said">${desk.said}</span>` : html`<span class="hint">Typed figures are basted; the rest is worked out.</span>`}
         <button class="show-panel" @click=${() => { this.panelOpen = true; }}>${comparing ? 'Side by side' : 'Working'}</button>
         <span class="end took">${engineInWords(desk)}</span>
       </footer>

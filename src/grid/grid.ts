@@ -283,11 +283,10 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
   #markActive(): void {
     const { row, col } = this.selection.focus;
     const id = `cell-${row}-${col}`;
-    const cell = this.body.querySelector(`[aria-rowindex="${row + 2}"]`)?.querySelector(`[aria-colindex="${col + 2}"]`) ?? null;
-    if (cell !== this.#active || cell?.id !== id) {
+    if (!this.#active?.isConnected || this.#active.id !== id) {
       this.#active?.removeAttribute('id');
-      if (cell) cell.id = id;
-      this.#active = cell;
+      this.#active = this.body.querySelector(`[aria-rowindex="${row + 2}"]`)?.querySelector(`[aria-colindex="${col + 2}"]`) ?? null;
+      if (this.#active) this.#active.id = id;
     }
     if (this.#editor.open) return;
     this.field.setAttribute('aria-controls', 'cells');

@@ -2,16 +2,12 @@
  * Reading one amount: `12`, `5.5`, `5,5`, `.5`, `3/8`, `2 1/4`, `2-1/4`, `2¼`.
  * Everything here looks at each character at most a fixed number of times.
  */
+import { isDigit, isHyphen, isSlash, skipSpaces } from './cursor.ts';
+import type { Cursor } from './cursor.ts';
 import { decimal } from './decimal.ts';
 import type { Ratio } from './decimal.ts';
 import * as refusals from './refusals.ts';
 import type { UnitCode } from './units.ts';
-
-/** A place in the text that moves on as it is read. */
-export interface Cursor {
-  readonly text: string;
-  at: number;
-}
 
 /** What stands against an amount, once its unit is known: a refusal, or that it is no figure at all. */
 export type Objection = { readonly sentence: string; readonly meant: 'figure' | 'text' } | 'text';
@@ -30,11 +26,6 @@ export interface ReadAs {
   readonly decimalMark?: '.' | ',';
 }
 
-export const isDigit = (c: string | undefined): boolean => c !== undefined && c >= '0' && c <= '9';
-export const isSpace = (c: string | undefined): boolean => c !== undefined && c.trim() === '' && c !== '';
-export const isHyphen = (c: string | undefined): boolean => c === '-' || c === '‐' || c === '‑';
-const isSlash = (c: string | undefined): boolean => c === '/' || c === '⁄' || c === '∕';
-
 /** Fractions that have a character; those that no tape shows are known in order to be refused. */
 const CHARACTERS: Readonly<Record<string, readonly [number, number]>> = {
   '½': [1, 2], '¼': [1, 4], '¾': [3, 4], '⅛': [1, 8], '⅜': [3, 8], '⅝': [5, 8], '⅞': [7, 8], '⅓': [1, 3], '⅔': [2, 3],
@@ -42,10 +33,6 @@ const CHARACTERS: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 const TAPE = new Set([2, 4, 8, 16, 32, 64]);
-
-export function skipSpaces(c: Cursor): void {
-  while (isSpace(c.text[c.at])) c.at += 1;
-}
 
 export function startsAmount(text: string, at: number): boolean {
   const c = text[at];

@@ -1,6 +1,8 @@
 /** Reading one measure: an amount with its unit, or several that make one length (`1 yd 4 in`). */
-import { isDigit, isHyphen, readAmount, skipSpaces, startsAmount } from './read-amount.ts';
-import type { Amount, Cursor, Objection, ReadAs } from './read-amount.ts';
+import { isDash, isDigit, isHyphen, isLetter, skipSpaces } from './cursor.ts';
+import type { Cursor } from './cursor.ts';
+import { readAmount, startsAmount } from './read-amount.ts';
+import type { Amount, Objection, ReadAs } from './read-amount.ts';
 import * as refusals from './refusals.ts';
 import { UNITS, unitNamed, withSign } from './units.ts';
 import type { UnitCode } from './units.ts';
@@ -18,17 +20,14 @@ export interface Measure {
   readonly stop: Objection | null;
 }
 
-const MINUSES = new Set(['−', '–', '—', '‒']);
-
 /** Reads signs, amounts and units up to what is neither; `null` if there is no amount. */
 export function readMeasure(c: Cursor, as: ReadAs): Measure | null {
   const sign = readSign(c);
   const parts: Part[] = [];
   for (;;) {
-    const from = c.at;
     const amount = readAmount(c, as);
     if (amount === null) break;
-    const found = readUnit(c, amount, from);
+    const found = readUnit(c, amount);
     if (typeof found === 'object' && found !== null) return { sign, parts, stop: found.stop };
     parts.push({ amount, unit: found });
     const end = c.at;
@@ -41,19 +40,16 @@ export function readMeasure(c: Cursor, as: ReadAs): Measure | null {
   return parts.length === 0 ? null : { sign, parts, stop: wordAfter(c, parts) };
 }
 
-/** A dash before a figure is what word processors make of a minus. */
 function readSign(c: Cursor): '' | '-' {
   const here = c.text[c.at];
   if (here === undefined) return '';
-  const minus = isHyphen(here) || MINUSES.has(here);
+  const minus = isHyphen(here) || isDash(here);
   if (minus || here === '+') {
     c.at += 1;
     skipSpaces(c);
   }
   return minus ? '-' : '';
 }
-
-const isLetter = (c: string | undefined): boolean => c !== undefined && /\p{L}/u.test(c);
 
 function readWord(c: Cursor): string {
   const from = c.at;
@@ -62,7 +58,7 @@ function readWord(c: Cursor): string {
 }
 
 /** The unit after an amount, `null` for none (the cursor is then left right after the amount). */
-function readUnit(c: Cursor, amount: Amount, from: number): UnitCode | null | { readonly stop: Objection } {
+function readUnit(c: Cursor, amount: Amount): UnitCode | null | { readonly stop: Objection } {
   const end = c.at;
   skipSpaces(c);
   const mark = readMark(c);
@@ -88,7 +84,7 @@ function readUnit(c: Cursor, amount: Amount, from: number): UnitCode | null | { 
     return unit;
   }
   if (amount.objection(null) === 'text') return { stop: 'text' };
-  return { stop: noUnit(c, word, attached, c.text.slice(from, end), start) };
+  return { stop: noUnit(c, word, amount, attached ? start : null) };
 }
 
 /** Marks that are written against a number; two feet marks make an inch mark. */
@@ -125,13 +121,15 @@ function readSquare(c: Cursor, name: string): UnitCode | undefined {
   return unit;
 }
 
-/** What a word after a number that is no unit makes of the whole. */
-function noUnit(c: Cursor, word: string, attached: boolean, amount: string, start: number): Objection {
-  if (attached && /^e$/i.test(word) && /^[-+−]?\d/.test(c.text.slice(start + 1, start + 3))) {
-    return { sentence: refusals.powerOfTen(c.text), meant: 'text' };
+/** What a word after a number that is no unit makes of the whole; `attached` is where it starts if no space is before it. */
+function noUnit(c: Cursor, word: string, amount: Amount, attached: number | null): Objection {
+  if (attached !== null) {
+    if (/^e$/i.test(word) && /^[-+−]?\d/.test(c.text.slice(attached + 1, attached + 3))) {
+      return { sentence: refusals.powerOfTen(c.text), meant: 'text' };
+    }
+    // 2XL, 34DD and 12W are sizes, 3rd is a place.
+    if (amount.whole && (/^\p{Lu}{1,3}$/u.test(word) || /^(?:st|nd|rd|th)$/.test(word))) return 'text';
   }
-  // 2XL, 34DD and 12W are sizes, 3rd is a place.
-  if (attached && (/^\p{Lu}{1,3}$/u.test(word) || /^(?:st|nd|rd|th)$/.test(word)) && /^\d+$/.test(amount)) return 'text';
   return { sentence: refusals.unknownUnit(word), meant: 'text' };
 }
 

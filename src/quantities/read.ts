@@ -8,12 +8,14 @@
  * a fraction below 1 joins them (`2-1/4"` is 2 1/4 in), and so does one
  * between feet and inches (`5'-6"`).
  */
+import { isDash, isHyphen, isSpace, skipSpaces } from './cursor.ts';
+import type { Cursor } from './cursor.ts';
 import { doubleOf, plus, toBase, ZERO } from './decimal.ts';
 import type { Ratio } from './decimal.ts';
 import { inBase } from './quantity.ts';
 import type { Quantity, Span } from './quantity.ts';
-import { isHyphen, skipSpaces, startsAmount } from './read-amount.ts';
-import type { Cursor, Objection, ReadAs } from './read-amount.ts';
+import { startsAmount } from './read-amount.ts';
+import type { Objection, ReadAs } from './read-amount.ts';
 import { readMeasure } from './read-measure.ts';
 import type { Measure, Part } from './read-measure.ts';
 import * as refusals from './refusals.ts';
@@ -41,8 +43,6 @@ const LONGEST = 400;
 /** Amounts from here on have more figures than a double keeps. */
 const TOO_LARGE = 1e15;
 
-const DASHES = new Set(['–', '—', '‒', '−']);
-
 /** Reads a cell's text. Never throws; the time it takes grows with the length of the text and no faster. */
 export function readQuantity(text: string, as: ReadAs = {}): Reading {
   if (text.length > LONGEST) return /^\s*[-+−]?[\d.,]+\s*$/.test(text) ? refuse(refusals.tooLong) : TEXT;
@@ -64,7 +64,7 @@ export function readQuantity(text: string, as: ReadAs = {}): Reading {
 function mayBeFigure(text: string): boolean {
   const first = text[0];
   if (first === undefined) return false;
-  const signed = first === '+' || isHyphen(first) || DASHES.has(first);
+  const signed = first === '+' || isHyphen(first) || isDash(first);
   return (signed || startsAmount(text, 0)) && !/[\n\r]/.test(text);
 }
 
@@ -77,11 +77,11 @@ function readDash(c: Cursor): Dash | null {
   const here = c.text[c.at];
   if (isHyphen(here)) {
     c.at += 1;
-    const tight = c.at === from + 1 && !/\s/.test(c.text[from - 1] ?? '');
+    const tight = c.at === from + 1 && !isSpace(c.text[from - 1]);
     skipSpaces(c);
     return tight ? 'hyphen' : 'dash';
   }
-  if (here !== undefined && DASHES.has(here)) c.at += 1;
+  if (isDash(here)) c.at += 1;
   else if (/^to(?![a-z])/i.test(c.text.slice(c.at, c.at + 3))) c.at += 2;
   else return null;
   skipSpaces(c);

@@ -20,7 +20,7 @@ export const LIMITS = {
   /** Digits after the decimal mark that a look may ask for. */
   decimals: 10,
   /** Places in all rows of a file, empty ones counted up to the last filled one: what fits in a page's memory. */
-  places: 50_000_000,
+  places: 20_000_000,
   /** Sheets are numbered from 1; far above what hands can make, far below where whole numbers end. */
   sheetId: 1_000_000_000,
 } as const satisfies Record<string, number>;

@@ -3,6 +3,7 @@ import { isFormula, rewriteReferences } from '../formula/index.ts';
 import { areaAt, checkArea, isArea, sameArea, within } from './area.ts';
 import { filledCells } from './book.ts';
 import { rewriteBook } from './follow.ts';
+import { LIMITS } from './limits.ts';
 import { mustHaveSheet, setCells, unchanged } from './outcome.ts';
 import type { Outcome } from './outcome.ts';
 import { EditRefused } from './refused.ts';
@@ -17,7 +18,7 @@ class Changes {
   set(sheet: SheetId, row: number, col: number, cell: Cell | null): void {
     let cells = this.#bySheet.get(sheet);
     if (!cells) this.#bySheet.set(sheet, cells = new Map());
-    cells.set(row * 65_536 + col, { row, col, cell });
+    cells.set(row * LIMITS.columns + col, { row, col, cell });
   }
 
   *sheets(): Generator<readonly [SheetId, Iterable<CellChange>]> {

@@ -47,13 +47,13 @@ export interface Cell {
   readonly note?: string;
 }
 
-/** Sparse: a hole is an empty cell. */
+/** `undefined` is an empty cell; a row ends with a cell. The normal form is told in `cells.ts`. */
 export type Row = readonly (Cell | undefined)[];
 
 export interface Sheet {
   readonly id: SheetId;
   readonly name: string;
-  /** Sparse: a hole is an empty row. */
+  /** `undefined` is an empty row; the list ends with a row. */
   readonly rows: readonly (Row | undefined)[];
   /** Width in CSS pixels by column; a column not named has the usual width. */
   readonly widths: Readonly<Record<number, number>>;
@@ -84,6 +84,7 @@ export interface Book {
   readonly person: string;
   readonly settings: Settings;
   readonly sheets: readonly Sheet[];
+  /** In the order of their folded names. */
   readonly names: readonly NamedArea[];
   readonly nextSheetId: SheetId;
 }

@@ -68,11 +68,13 @@ export async function tamper(store: string, ...values: unknown[]): Promise<void>
 }
 
 /** Every write of this kind fails in the way of the browser until it is mended. */
-export function failing(method: 'add' | 'put' | 'delete', name: string, store?: string): { mend(): void } {
+export function failing(method: 'add' | 'put' | 'delete', name: string, store?: string): { readonly times: number; mend(): void } {
   const original = IDBObjectStore.prototype[method] as (...given: unknown[]) => IDBRequest;
+  let times = 0;
   const spy = vi.spyOn(IDBObjectStore.prototype, method).mockImplementation(function (this: IDBObjectStore, ...given: unknown[]) {
-    if (store === undefined || this.name === store) throw new DOMException('made to fail', name);
-    return original.apply(this, given);
+    if (store !== undefined && this.name !== store) return original.apply(this, given);
+    times++;
+    throw new DOMException('made to fail', name);
   } as never);
-  return { mend: () => spy.mockRestore() };
+  return { get times() { return times; }, mend: () => spy.mockRestore() };
 }

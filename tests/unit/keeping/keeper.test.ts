@@ -18,7 +18,7 @@ const statesOf = (keeper: Keeper): KeepState[] => {
   return states;
 };
 
-const until = (keeper: Keeper, state: KeepState['state']): Promise<void> => vi.waitFor(() => expect(keeper.state.state).toBe(state), { interval: 2 });
+const until = (keeper: Keeper, state: KeepState['state']): Promise<void> => vi.waitFor(() => expect(keeper.state.state).toBe(state), { interval: 2, timeout: 10_000 });
 
 describe('keeping and loading', () => {
   test('nothing is stored at first', async () => {
@@ -140,7 +140,7 @@ describe('snapshots', () => {
     const hand = new Hand(tab({ snapshotEdits: 5 }).keeper);
     await hand.keeper.begin(hand.book);
     for (let row = 0; row < 5; row++) await hand.do(typed(row, String(row)));
-    await vi.waitFor(async () => expect((await stores()).journal).toEqual([]));
+    await vi.waitFor(async () => expect((await stores()).journal).toEqual([]), { timeout: 10_000 });
     const { books, shelf } = await stores();
     expect(books).toHaveLength(1);
     expect(books[0]!.seq).toBe(6);
@@ -155,7 +155,7 @@ describe('snapshots', () => {
     await hand.keeper.begin(hand.book);
     await hand.do(typed(0, '1'));
     expect((await stores()).journal).toHaveLength(1);
-    await vi.waitFor(async () => expect((await stores()).journal).toEqual([]));
+    await vi.waitFor(async () => expect((await stores()).journal).toEqual([]), { timeout: 10_000 });
     expect((await reloaded())!.book).toEqual(hand.book);
   });
 
@@ -168,7 +168,8 @@ describe('snapshots', () => {
     const third = hand.do(typed(2, '3'));
     await third;
     const died = failing(method, 'AbortError', store);
-    await new Promise((resolve) => setTimeout(resolve, 30));
+    await vi.waitFor(() => expect(died.times).toBe(2), { timeout: 10_000 });
+    await hand.keeper.settled();
     died.mend();
     const { books, journal } = await stores();
     expect(books[0]!.seq).toBe(1);
@@ -219,12 +220,13 @@ describe('when it cannot be kept', () => {
     const states = statesOf(keeper);
     const full = failing('put', 'QuotaExceededError', 'books');
     for (let row = 0; row < 4; row++) await hand.do(typed(row, String(row)));
-    await new Promise((resolve) => setTimeout(resolve, 20));
+    await vi.waitFor(() => expect(full.times).toBeGreaterThan(1), { timeout: 10_000 });
+    await keeper.settled();
     expect(states.some(({ state }) => state === 'not kept')).toBe(false);
     expect((await stores()).journal).toHaveLength(4);
     full.mend();
     await hand.do(typed(9, 'more'));
-    await vi.waitFor(async () => expect((await stores()).journal).toEqual([]));
+    await vi.waitFor(async () => expect((await stores()).journal).toEqual([]), { timeout: 10_000 });
   });
 
   test.each([
@@ -338,7 +340,7 @@ describe('when it cannot be kept', () => {
     await keeper.begin(hand.book);
     await hand.do(typed(3, '1'));
     await deleteDB('tape-and-tally');
-    await vi.waitFor(async () => expect(await indexedDB.databases()).toHaveLength(1));
+    await vi.waitFor(async () => expect(await indexedDB.databases()).toHaveLength(1), { timeout: 10_000 });
     expect((await reloaded())!.book).toEqual(hand.book);
   });
 
@@ -400,7 +402,7 @@ describe('two tabs without locks', () => {
     const { keeper } = tab();
     const two = new Hand(keeper, (await keeper.load())!.book);
     await one.do(typed(0, 'from one'));
-    await vi.waitFor(async () => expect((await stores()).journal).toEqual([]));
+    await vi.waitFor(async () => expect((await stores()).journal).toEqual([]), { timeout: 10_000 });
     void two.do(typed(1, 'from two'));
     await until(keeper, 'not kept');
     const merged = await keeper.load();

@@ -73,6 +73,10 @@ export class FakeWorker extends EventTarget {
     this.#channel.port1.close();
   }
 
+  get holds(): number {
+    return this.#held.length;
+  }
+
   fail(type: 'error' | 'messageerror' = 'error'): void {
     this.dispatchEvent(Object.assign(new Event(type, { cancelable: true }), { message: 'out of memory' }));
   }

@@ -1,5 +1,5 @@
-import { afterEach, describe, expect, test } from 'vitest';
-import { Supervisor, WorkerLost, type ChangeSet, type Reckoner, type SupervisorState } from '../../../src/reckoning/index.ts';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { Supervisor, WorkerLost, type ChangeSet, type Limits, type Reckoner, type SupervisorState } from '../../../src/reckoning/index.ts';
 import type { Book, Effect } from '../../../src/workbook/types.ts';
 import { CARDS, FakeWorker, RecordingReckoner } from './fake-worker.ts';
 
@@ -15,12 +15,18 @@ interface Setup {
   readonly ways?: (FakeWorker['wayOf'])[];
   readonly reckoner?: () => Reckoner;
   readonly start?: () => Worker;
+  /** For tests in which silence is the fault. In the others a slow machine must not look like one. */
+  readonly impatient?: boolean;
 }
+
+const limitsOf = (milliseconds: number): Limits => ({
+  start: milliseconds, open: milliseconds, apply: milliseconds, question: milliseconds, tryOut: milliseconds, sound: 20_000,
+});
 
 const running: Supervisor[] = [];
 afterEach(() => { for (const each of running.splice(0)) each.stop(); });
 
-function setUp({ ways = [() => 'pass'], reckoner: make, start }: Setup = {}) {
+function setUp({ ways = [() => 'pass'], reckoner: make, start, impatient = false }: Setup = {}) {
   const reckoners: RecordingReckoner[] = [];
   const workers: FakeWorker[] = [];
   const states: SupervisorState[] = [];
@@ -28,7 +34,7 @@ function setUp({ ways = [() => 'pass'], reckoner: make, start }: Setup = {}) {
   const desk = { book: book('one') };
   const supervisor = new Supervisor({
     book: () => desk.book,
-    limits: { start: 80, open: 80, apply: 80, question: 80, tryOut: 80, sound: 1_000 },
+    limits: limitsOf(impatient ? 150 : 20_000),
     start: start ?? (() => {
       const reckoner = (make?.() ?? new RecordingReckoner()) as RecordingReckoner;
       reckoners.push(reckoner);
@@ -93,12 +99,11 @@ describe('when all goes well', () => {
     supervisor.open();
     await until('ready');
     supervisor.apply([typed('1')]);
-    await until('working');
-    await new Promise((resolve) => setTimeout(resolve, 20));
+    await vi.waitFor(() => expect(workers[0]!.holds).toBe(1));
     supervisor.apply([typed('2'), typed('3')]);
     const last = supervisor.apply([typed('4')]);
     workers[0]!.release();
-    await new Promise((resolve) => setTimeout(resolve, 20));
+    await vi.waitFor(() => expect(workers[0]!.holds).toBe(1));
     workers[0]!.release();
     await until('ready');
     expect(reckoners[0]!.effects).toEqual([[typed('1')], [typed('2'), typed('3'), typed('4')]]);
@@ -150,7 +155,7 @@ describe('when all goes well', () => {
 
 describe('when the worker fails', () => {
   test.each(['lose', 'die', 'error', 'messageerror'] as const)('the answer to an edit: %s', async (way) => {
-    const { supervisor, reckoners, workers, states, changes, desk, until } = setUp({ ways: [(_, method) => method === 'apply' ? way : 'pass', () => 'pass'] });
+    const { supervisor, reckoners, workers, states, changes, desk, until } = setUp({ ways: [(_, method) => method === 'apply' ? way : 'pass', () => 'pass'], impatient: way === 'lose' || way === 'die' });
     supervisor.open();
     await until('ready');
     desk.book = book('two');
@@ -167,7 +172,7 @@ describe('when the worker fails', () => {
   });
 
   test.each(['lose', 'error'] as const)('the answer to a question: %s; it is asked again of the next worker', async (way) => {
-    const { supervisor, workers } = setUp({ ways: [(_, method) => method === 'working' ? way : 'pass', () => 'pass'] });
+    const { supervisor, workers } = setUp({ ways: [(_, method) => method === 'working' ? way : 'pass', () => 'pass'], impatient: way === 'lose' });
     supervisor.open();
     const answer = await supervisor.working(cell(7));
     expect(answer.result).toEqual({ kind: 'quantity', value: 7, unit: 'cm' });
@@ -197,7 +202,7 @@ describe('when the worker fails', () => {
   });
 
   test('a late answer of an ended worker is dropped', async () => {
-    const { supervisor, workers, changes, until } = setUp({ ways: [(_, method) => method === 'apply' ? 'hold' : 'pass', () => 'pass'] });
+    const { supervisor, workers, changes, until } = setUp({ ways: [(_, method) => method === 'apply' ? 'hold' : 'pass', () => 'pass'], impatient: true });
     supervisor.open();
     await until('ready');
     supervisor.apply([typed('1')]);
@@ -222,7 +227,7 @@ describe('when the worker fails', () => {
   });
 
   test('it opens at the third start', async () => {
-    const { supervisor, workers, states, until } = setUp({ ways: [() => 'lose', (_, method) => method === 'open' ? 'die' : 'pass', () => 'pass'] });
+    const { supervisor, workers, states, until } = setUp({ ways: [() => 'lose', (_, method) => method === 'open' ? 'die' : 'pass', () => 'pass'], impatient: true });
     supervisor.open();
     await until('ready');
     expect(workers).toHaveLength(3);
@@ -230,7 +235,7 @@ describe('when the worker fails', () => {
   });
 
   test('a good worker, then two restarts in vain: it stops, and what was asked is rejected with a sentence', async () => {
-    const { supervisor, workers, states, until } = setUp({ ways: [(_, method) => method === 'working' ? 'die' : 'pass', () => 'error', (_, method) => method === 'open' ? 'lose' : 'pass'] });
+    const { supervisor, workers, states, until } = setUp({ ways: [(_, method) => method === 'working' ? 'die' : 'pass', () => 'error', (_, method) => method === 'open' ? 'lose' : 'pass'], impatient: true });
     supervisor.open();
     await until('ready');
     const asked = [supervisor.working(cell(1)), supervisor.working(cell(2))];
@@ -248,7 +253,7 @@ describe('when the worker fails', () => {
 
   test('after it stopped, edits go on and `open` starts it again with them', async () => {
     let broken = true;
-    const { supervisor, reckoners, desk, until } = setUp({ ways: [() => broken ? 'die' : 'pass'] });
+    const { supervisor, reckoners, desk, until } = setUp({ ways: [() => broken ? 'die' : 'pass'], impatient: true });
     supervisor.open();
     await until('stopped');
     desk.book = book('two');
@@ -282,7 +287,7 @@ describe('when the worker fails', () => {
   });
 
   test('a question that kills each worker is given up after two, and the rest goes on', async () => {
-    const { supervisor, workers, until } = setUp({ ways: [(_, method) => method === 'tryOut' ? 'die' : 'pass'] });
+    const { supervisor, workers, until } = setUp({ ways: [(_, method) => method === 'tryOut' ? 'die' : 'pass'], impatient: true });
     supervisor.open();
     await until('ready');
     const deadly = supervisor.tryOut([], []);
@@ -363,7 +368,7 @@ describe('another workbook', () => {
     desk.book = book('two');
     const opened = supervisor.open();
     await expect(asked).rejects.toBeInstanceOf(WorkerLost);
-    await new Promise((resolve) => setTimeout(resolve, 10));
+    await vi.waitFor(() => expect(workers[0]!.holds).toBe(1));
     workers[0]!.release();
     await until('ready');
     expect(workers).toHaveLength(1);
