@@ -62,8 +62,13 @@ function demoDesk(): Desk {
 
 /** The other tab has let go: what it kept is the workbook now. */
 async function takeOver(): Promise<void> {
-  const loaded = await keeper.load(desk.book.id);
-  if (loaded) desk.replace(loaded.book);
-  desk.setReading(null);
-  desk.say('The other tab was closed; this one goes on with the workbook.');
+  try {
+    const loaded = await keeper.load(desk.book.id);
+    if (loaded) desk.replace(loaded.book);
+    desk.setReading(null);
+    desk.say('The other tab was closed; this one goes on with the workbook.');
+  } catch (error) {
+    desk.setReading('the other tab was closed, but what it kept cannot be read just now; load the page again');
+    desk.say(error instanceof Error ? error.message : String(error));
+  }
 }

@@ -42,7 +42,7 @@ export const shellStyles = css`
     :host, :host([data-wide-panel]) { grid-template-columns: minmax(0, 1fr); }
     .menu { display: inline-block; }
     h1 { flex: 1 1 auto; max-width: 60%; }
-    .whom { order: 1; flex-basis: 100%; }
+    .whom { order: 1; flex: 1 1 12em; text-align: right; }
     main, aside { grid-column: 1; }
     tt-sheet-list { position: fixed; inset: 0 auto 0 0; width: min(300px, 86vw); z-index: 20; box-shadow: var(--shadow); visibility: hidden; transform: translateX(-102%); }
     tt-sheet-list.open { visibility: visible; transform: none; }
@@ -53,7 +53,7 @@ export const shellStyles = css`
     header { padding: var(--gap-1) var(--gap-2); gap: var(--gap-1) var(--gap-2); }
     header .roomy { display: none; }
     header fieldset .choice { order: 1; }
-    .whom { order: 2; flex: 1 1 0; min-width: 0; align-self: center; }
+    .whom { order: 2; flex: 1 1 0; min-width: 0; align-self: center; text-align: left; }
     header button, header select { padding-inline: var(--gap-2); }
     aside { position: fixed; inset: auto 0 0; max-height: 70dvh; z-index: 18; border: 1px solid var(--rule); border-radius: 16px 16px 0 0; box-shadow: var(--shadow); visibility: hidden; transform: translateY(102%); }
     aside.open { visibility: visible; transform: none; }

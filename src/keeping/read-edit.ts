@@ -3,8 +3,7 @@
  * whether an edit can be made to a workbook is for `apply` to say.
  */
 import * as v from 'valibot';
-import type { Edit } from '../workbook/index.ts';
-import { lookSchema } from '../workbook/schema.ts';
+import { lookSchema, type Edit } from '../workbook/index.ts';
 
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
 

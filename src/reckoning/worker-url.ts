@@ -7,7 +7,7 @@ export const reckonWorkerUrl = new URL('../../workers/reckon/reckon.worker.ts', 
 const OURS: ReadonlySet<string> = new Set([reckonWorkerUrl.href]);
 
 /** @throws {TypeError} when the address is not one of our own workers'. */
-export function checkedWorkerUrl(url: string): string {
+function checkedWorkerUrl(url: string): string {
   if (!OURS.has(url)) throw new TypeError(`No worker of this page is at ${url}.`);
   return url;
 }

@@ -60,15 +60,18 @@ function shiftRun(first: number, last: number, shift: Shift, limit: number): rea
   return start <= end ? [start, end] : null;
 }
 
+/** True for whole columns when rows come or go, and the other way round: they stay whole, as `B:B` does in a formula. */
+export function isWhole(area: Area, axis: Axis): boolean {
+  return axis === 'rows' ? areaHeight(area) === LIMITS.rows : areaWidth(area) === LIMITS.columns;
+}
+
 /** Where a block of the same sheet is after a shift; `null` when it was removed whole. */
 export function shiftArea(area: Area, shift: Shift): Area | null {
-  // A block of whole columns stays one when rows come or go, as `B:B` does in a formula.
+  if (isWhole(area, shift.axis)) return area;
   if (shift.axis === 'rows') {
-    if (areaHeight(area) === LIMITS.rows) return area;
     const run = shiftRun(area.top, area.bottom, shift, LIMITS.rows);
     return run && { ...area, top: run[0], bottom: run[1] };
   }
-  if (areaWidth(area) === LIMITS.columns) return area;
   const run = shiftRun(area.left, area.right, shift, LIMITS.columns);
   return run && { ...area, left: run[0], right: run[1] };
 }

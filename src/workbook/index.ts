@@ -24,7 +24,7 @@ export { NO_HISTORY, entryOf, record, redo, undo } from './history.ts';
 export type { Entry, History, HistoryStep } from './history.ts';
 export { readBook, writeBook } from './file.ts';
 export type { BookFile, NameFile, ReadBook, SheetFile } from './file.ts';
-export { BOOK_FORMAT, FILE_VERSION, TEMPLATE_FORMAT } from './schema.ts';
+export { BOOK_FORMAT, FILE_VERSION, TEMPLATE_FORMAT, lookSchema } from './schema.ts';
 export type { CellExtras, FileCell, FileWidth } from './schema.ts';
 export { sheetFromTemplate, templateFrom } from './templates.ts';
 export type { FromTemplate, Template, TemplateName } from './templates.ts';

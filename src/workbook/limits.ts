@@ -39,7 +39,7 @@ export function isIndex(n: unknown, limit: number): n is number {
   return Number.isInteger(n) && (n as number) >= 0 && (n as number) < limit;
 }
 
-/** Refuses a line of text that is too long or that has a break in it. */
+/** Refuses a line of text that is too long. */
 export function checkLine(text: string, what: string): void {
   if (text.length > LIMITS.line) {
     throw new EditRefused(`${what} has ${counted(text.length)} characters; it can have at most ${LIMITS.line}.`);

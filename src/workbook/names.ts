@@ -55,22 +55,31 @@ export function sheetNameFault(name: string, book: Book, but?: SheetId): string 
   return taken && taken.id !== but ? `There is already a sheet called ${taken.name}: choose another name.` : null;
 }
 
+/** The beginning of a name, never half a character. */
+function cut(name: string, length: number): string {
+  return name.slice(0, length).replace(/[\ud800-\udbff]$/, '').trimEnd();
+}
+
 /** The wish itself when it is free, else with the first number from 2 that makes it so. */
 export function numbered(wish: string, isFree: (name: string) => boolean): string {
   if (isFree(wish)) return wish;
   for (let n = 2; ; n++) {
     const end = ` ${n}`;
-    const name = wish.slice(0, LIMITS.name - end.length).trimEnd() + end;
+    const name = cut(wish, LIMITS.name - end.length) + end;
     if (isFree(name)) return name;
   }
 }
 
+/** A name that cells can have, as near to the wish as may be, whatever the wish. */
 export function freeName(wish: string, book: Book): string {
-  return numbered(wish, (name) => !nameCalled(book, name));
+  const plain = cut(tidyName(wish.replace(/[^\p{L}\p{M}\p{Nd}_.\s]/gu, ' ')).replace(/^\P{L}+/u, ''), LIMITS.name);
+  return numbered(nameTextFault(plain) === null ? plain : 'name', (name) => !nameCalled(book, name));
 }
 
+/** A name that a sheet can have, as near to the wish as may be, whatever the wish. */
 export function freeSheetName(wish: string, book: Book): string {
-  return numbered(wish, (name) => !sheetNamed(book, name));
+  const plain = cut(tidyName(wish.replace(/[\p{Cc}\p{Cs}]/gu, ' ')), LIMITS.name);
+  return numbered(plain || 'Sheet', (name) => !sheetNamed(book, name));
 }
 
 /** Names are kept in one order, so that equal names are equal lists. */

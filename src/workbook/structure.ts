@@ -1,6 +1,6 @@
 /** Rows and columns that come and go, with everything that points at them. */
 import { rewriteReferences } from '../formula/index.ts';
-import { opposite, sameArea, shiftArea } from './area.ts';
+import { isWhole, opposite, sameArea, shiftArea } from './area.ts';
 import type { Axis, Shift } from './area.ts';
 import { filledCells, usedColumns, withSheet } from './book.ts';
 import { normalRow, normalRows } from './cells.ts';
@@ -125,6 +125,7 @@ function shiftNames(names: readonly NamedArea[], sheet: SheetId, shift: Shift, t
   const shifted = names.map((named) => {
     if (named.area?.sheet !== sheet) return named;
     const area = shiftArea(named.area, shift);
+    if (isWhole(named.area, shift.axis)) effects.push({ do: 'name', name: named.name, target: { area } });
     if (sameArea(area, named.area)) return named;
     changed = true;
     const exact = area !== null && sameArea(shiftArea(area, opposite(shift)), named.area);

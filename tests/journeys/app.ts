@@ -40,16 +40,14 @@ async function forgetEverything(): Promise<void> {
   });
 }
 
-const words = (text: string | null | undefined): string => (text ?? '').replace(/\s+/g, ' ').trim();
+export const words = (text: string | null | undefined): string => (text ?? '').replace(/\s+/g, ' ').trim();
 
 /** What a control is called, as far as the app's own mark-up goes. */
 function nameOf(element: Element): string {
   const label = element.getAttribute('aria-label');
   if (label) return words(label);
-  if (element instanceof Object && 'labels' in element) {
-    const labels = (element as HTMLInputElement).labels;
-    if (labels?.length) return words(labels[0]!.innerText);
-  }
+  const labels = 'labels' in element ? (element as HTMLInputElement).labels : null;
+  if (labels?.length) return words(labels[0]!.textContent);
   return words(element.textContent);
 }
 
@@ -143,16 +141,21 @@ export class App {
 
   // What is said.
 
+  /** All the words of a component, shown or not. */
+  read(tag: string): string {
+    return words(this.inside(tag).textContent);
+  }
+
   get header(): string {
     return words(this.part('.whom').textContent);
   }
 
   get said(): string {
-    return words(this.part('.said').textContent);
+    return words(this.part('.aloud').textContent);
   }
 
   get sheetNames(): string[] {
-    return [...this.inside('tt-sheet-list').querySelectorAll('ul[aria-labelledby=sheets] button')].map((button) => words(button.firstChild?.parentElement?.childNodes ? ownText(button) : ''));
+    return [...this.inside('tt-sheet-list').querySelectorAll('ul[aria-labelledby=sheets] button')].map(ownText);
   }
 
   get openSheetName(): string {
@@ -195,13 +198,13 @@ export class App {
     await this.settled();
   }
 
-  /** Goes from control to control until one is called that. */
-  async tabTo(name: string, { back = false, role = '' } = {}): Promise<Element> {
+  /** Goes from control to control until one is called that, or begins so. */
+  async tabTo(name: string, { back = false } = {}): Promise<Element> {
     const seen: string[] = [];
     for (let tabs = 0; tabs < MOST_TABS; tabs++) {
       await press(back ? 'Shift+Tab' : 'Tab');
       const at = this.focused;
-      if (at && nameOf(at) === name && (role === '' || at.localName === role)) return at;
+      if (at && nameOf(at).startsWith(name)) return at;
       seen.push(at ? nameOf(at) : '');
     }
     throw new Error(`Tab does not come to “${name}”, only to ${[...new Set(seen)].join(' | ')}.`);
@@ -272,6 +275,11 @@ export class App {
 
   // Cells.
 
+  /** Where the active cell is, by the entry line. */
+  get active(): string {
+    return this.part<HTMLInputElement>('#where', this.inside('tt-entry-line')).value;
+  }
+
   #cell(place: string): Element | null {
     const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(place)!;
     const col = [...letters!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
@@ -282,7 +290,9 @@ export class App {
   shown(place: string): string {
     const cell = this.#cell(place);
     if (!cell) throw new Error(`${place} is not in view.`);
-    return [...cell.childNodes].filter((node) => !(node instanceof this.window.Element && node.matches('i'))).map((node) => node.textContent).join('').replace(/[\s\u00a0]+/g, ' ').trim();
+    const copy = cell.cloneNode(true) as Element;
+    for (const mark of copy.querySelectorAll('i')) mark.remove();
+    return words(copy.textContent);
   }
 
   /** What a screen reader says of a cell. */

@@ -5,9 +5,9 @@ import { CellContent, CellError, ErrorType } from './internals.ts';
 import { sentenceOf } from './sentences.ts';
 import { Bracket, Refusal, refuse, valueOf } from './values.ts';
 
-/** A cell's text, or a formula that is already in the engine's dialect. The engine keeps it with the cell. */
-export class Typed {
-  constructor(readonly raw: string, readonly engineText?: string) {}
+/** A formula that is in the engine's dialect already; any other text is one that was typed. */
+export class EngineFormula {
+  constructor(readonly text: string) {}
 }
 
 /** Takes the place of a formula where a name's cells were removed. */
@@ -18,23 +18,32 @@ export class NoCells {
 /** Plain figures, the most there are in a sheet: no need to look for units and fractions in them. */
 const PLAIN_FIGURE = /^-?\d{1,15}(?:\.\d{1,15})?$/;
 
+/** What texts were read as; charts and columns hold the same ones over and over. */
+const READ = new Map<string, unknown>();
+const KEPT = 10_000;
+
 const ERROR_WORDS: ReadonlyMap<string, string> = new Map([
   ['#CYCLE!', ErrorType.CYCLE], ['#DIV/0!', ErrorType.DIV_BY_ZERO], ['#ERROR!', ErrorType.ERROR], ['#N/A', ErrorType.NA],
   ['#NAME?', ErrorType.NAME], ['#NUM!', ErrorType.NUM], ['#REF!', ErrorType.REF], ['#SPILL!', ErrorType.SPILL], ['#VALUE!', ErrorType.VALUE],
 ]);
 
-/** @param content what the engine was given for a cell: a `Typed`, a `NoCells`, or `null` for an empty one */
+/** @param content what the engine was given for a cell: the text typed, an `EngineFormula`, a `NoCells`, or `null` for an empty one */
 export function readContent(content: unknown): unknown {
   if (content === null || content === undefined) return CellContent.Empty.getSingletonInstance();
   if (content instanceof NoCells) return failed(new Refusal(ErrorType.REF, content.sentence));
-  const typed = content as Typed;
-  if (typed.engineText !== undefined || isFormula(typed.raw)) return new CellContent.Formula(typed);
-  return readTyped(typed.raw);
+  if (content instanceof EngineFormula || isFormula(content as string)) return new CellContent.Formula(content);
+  const raw = content as string;
+  if (PLAIN_FIGURE.test(raw)) return new CellContent.Number(Number(raw));
+  let read = READ.get(raw);
+  if (read === undefined) {
+    if (READ.size >= KEPT) READ.clear();
+    READ.set(raw, read = readTyped(raw));
+  }
+  return read;
 }
 
 function readTyped(raw: string): unknown {
   if (raw === '') return CellContent.Empty.getSingletonInstance();
-  if (PLAIN_FIGURE.test(raw)) return new CellContent.Number(Number(raw));
   if (raw.startsWith("'")) return new CellContent.String(raw.slice(1));
   const word = raw.trim().toUpperCase();
   if (word === 'TRUE' || word === 'FALSE') return new CellContent.Boolean(word === 'TRUE');

@@ -8,7 +8,6 @@ import type { ChangeSet, FunctionCard, Reckoner, Trial, TrialResults, Working } 
 import type { Book, CellAddress, Effect, Sheet } from '../../src/workbook/types.ts';
 import { CARDS } from './cards.ts';
 import { columnsOf } from './columns.ts';
-import { Typed } from './content.ts';
 import { dependentsOf } from './dependents.ts';
 import { explain } from './explain.ts';
 import { Host } from './host.ts';
@@ -117,7 +116,7 @@ function contentOf({ id, rows }: Sheet): SheetContent {
   return {
     id,
     // A sheet's rows may have holes, over which `map` would step.
-    rows: Array.from(rows, (cells) => Array.from(cells ?? [], (cell) => (cell === undefined || cell.raw === '' ? null : new Typed(cell.raw)))),
+    rows: Array.from(rows, (cells) => Array.from(cells ?? [], (cell) => cell?.raw || null)),
   };
 }
 

@@ -6,7 +6,7 @@
 import { columnNumber, MAX_ROWS, toEngine } from '../../src/formula/index.ts';
 import type { SheetName } from '../../src/formula/index.ts';
 import { isFault } from '../../src/quantities/index.ts';
-import { Typed } from './content.ts';
+import { EngineFormula } from './content.ts';
 import { OURS } from './sentences.ts';
 import type { Inside, ParseResult, Place } from './internals.ts';
 
@@ -70,7 +70,7 @@ export class Formulas {
       if (result.errors.length === 0) parser.rememberNewAst(result.ast);
       return result;
     };
-    parser.parse = (formula, place) => (formula instanceof Typed ? this.#tree(formula, place, read) : parse(formula, place));
+    parser.parse = (formula, place) => (formula instanceof EngineFormula ? read(formula.text, place) : this.#tree(formula as string, place, read));
   }
 
   /** What words in formulas can mean from now on. */
@@ -79,12 +79,11 @@ export class Formulas {
     this.#names = names;
   }
 
-  #tree(formula: Typed, place: Place, read: (text: string, place: Place) => ParseResult): ParseResult {
-    if (formula.engineText !== undefined) return read(formula.engineText, place);
-    const key = relativeText(formula.raw, place);
+  #tree(formula: string, place: Place, read: (text: string, place: Place) => ParseResult): ParseResult {
+    const key = relativeText(formula, place);
     const known = key === undefined ? undefined : this.#trees.get(key);
     if (known !== undefined) return known;
-    const translated = toEngine(formula.raw, { sheets: this.#sheets, names: this.#names, ownSheet: place.sheet });
+    const translated = toEngine(formula, { sheets: this.#sheets, names: this.#names, ownSheet: place.sheet });
     if (isFault(translated)) return unreadable(translated.sentence);
     const result = read(translated.text, place);
     if (key !== undefined && result.errors.length === 0) {

@@ -10,7 +10,7 @@ import type { Area, Effect } from '../../src/workbook/types.ts';
 import { Arithmetic } from './arithmetic.ts';
 import { Changed } from './changed.ts';
 import type { Shift } from './changed.ts';
-import { NoCells, readContent, Typed } from './content.ts';
+import { EngineFormula, NoCells, readContent } from './content.ts';
 import { Evaluation } from './evaluate.ts';
 import { Formulas } from './formulas.ts';
 import { quicken } from './graph.ts';
@@ -21,6 +21,7 @@ import {
   HyperFormula, InterpreterState, RangeVertex, RemoveColumnsCommand, RemoveRowsCommand, ScalarFormulaVertex, SimpleRangeValue,
 } from './internals.ts';
 import type { FormulaVertex, Inside, Place, Vertex } from './internals.ts';
+import { visitInOrder } from './order.ts';
 import { lostName, PlaceNames } from './sentences.ts';
 import { refuse, sameValue } from './values.ts';
 
@@ -43,7 +44,7 @@ const CONFIG = {
 
 export interface SheetContent {
   readonly id: number;
-  readonly rows: readonly (readonly (Typed | null)[])[];
+  readonly rows: readonly (readonly (string | null)[])[];
 }
 
 export const isFormulaVertex = (vertex: Vertex | undefined): vertex is FormulaVertex =>
@@ -106,12 +107,13 @@ export class Host {
     for (const { name, area } of names) this.setName(name, area);
     this.operations.getAndClearContentChanges();
     this.graphs.clearDirtyVertices();
-    const { cycled, sorted } = this.graphs.graph.topSortWithScc();
-    for (const vertex of cycled) if (isFormulaVertex(vertex)) vertex.setCellValue(new CellError(ErrorType.CYCLE, undefined, vertex));
-    for (const vertex of sorted) {
+    // What was typed needs no working out, so the search starts at the formulas.
+    const formulas = this.graphs.graph.getNodes().filter((vertex) => isFormulaVertex(vertex) || vertex instanceof RangeVertex);
+    visitInOrder(this.graphs.graph, formulas, (vertex) => {
       if (isFormulaVertex(vertex)) this.#work(vertex);
-      else if (vertex instanceof RangeVertex) vertex.clearCache();
-    }
+      return true;
+    }, (vertex) => this.#circle(vertex));
+    this.changed.take();
   }
 
   valueAt(place: Place): unknown {
@@ -119,7 +121,7 @@ export class Host {
   }
 
   setCell(place: Place, raw: string): void {
-    this.operations.setCellContent(place, raw === '' ? null : new Typed(raw));
+    this.operations.setCellContent(place, raw === '' ? null : raw);
   }
 
   addSheet(id: number): void {
@@ -135,7 +137,7 @@ export class Host {
   /** Points a name at cells; at no cells when they were removed. */
   setName(name: string, area: Area | null): void {
     const known = engineName(name);
-    const content = area === null ? new NoCells(lostName(name)) : new Typed('', `=${engineArea(area)}`);
+    const content = area === null ? new NoCells(lostName(name)) : new EngineFormula(`=${engineArea(area)}`);
     const { operations } = this;
     if (this.inside._namedExpressions.namedExpressionForScope(known)) operations.changeNamedExpressionExpression(known, content);
     else operations.addNamedExpression(known, content);
@@ -179,7 +181,7 @@ export class Host {
     this.graphs.clearDirtyVertices();
     this.inside.compactLazyTransformationsIfNeeded();
     if (dirty.length > 0) {
-      this.graphs.graph.getTopSortedWithSccSubgraphFrom(dirty, (vertex) => this.#renew(vertex), (vertex) => this.#circle(vertex));
+      visitInOrder(this.graphs.graph, dirty, (vertex) => this.#renew(vertex), (vertex) => this.#circle(vertex));
     }
     for (const vertex of this.#toTell) if (vertex.idInGraph !== undefined) this.#note(vertex);
     this.#toTell = [];

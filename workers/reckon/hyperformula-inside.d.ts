@@ -230,8 +230,8 @@ declare module '*/hyperformula/es/shapes.mjs' {
     removeEdgeIfExists(from: Vertex | number, to: Vertex | number): void;
     /** Dependents of each vertex, by number; what was taken out leaves a hole. */
     readonly edgesSparseArray: (number | undefined)[][];
-    getTopSortedWithSccSubgraphFrom(from: Vertex[], operate: (vertex: Vertex) => boolean, onCycle: (vertex: Vertex) => void): unknown;
-    topSortWithScc(): { readonly sorted: readonly Vertex[]; readonly cycled: readonly Vertex[] };
+    /** Vertices by number. */
+    readonly nodesSparseArray: (Vertex | undefined)[];
   }
   export interface Graphs {
     readonly graph: NodeGraph;

@@ -34,7 +34,7 @@ function setUp({ ways = [() => 'pass'], reckoner: make, start, impatient = false
   const desk = { book: book('one') };
   const supervisor = new Supervisor({
     book: () => desk.book,
-    limits: limitsOf(impatient ? 150 : 20_000),
+    limits: limitsOf(impatient ? 400 : 20_000),
     start: start ?? (() => {
       const reckoner = (make?.() ?? new RecordingReckoner()) as RecordingReckoner;
       reckoners.push(reckoner);

@@ -101,6 +101,18 @@ describe('names for cells', () => {
   });
 });
 
+test.each<[string, string, string]>([
+  ['Misses 2025 (in).csv', 'Misses 2025 in .csv', 'Misses 2025 (in).csv'], ['12-18 hips', 'hips', '12-18 hips'], ['A1', 'name', 'A1'],
+  ['', 'name', 'Sheet'], ['a\u0000b\nc', 'a b c', 'a b c'], ['y'.repeat(80), 'y'.repeat(60), 'y'.repeat(60)],
+  ['Fit', 'Fit', 'Fit 2'], ['😀'.repeat(40), 'name', '😀'.repeat(30)], [`x${'😀'.repeat(40)}`, 'x', `x${'😀'.repeat(29)}`],
+])('%j as a wish always makes names that are allowed', (wish, name, sheetName) => {
+  const book = bookOf([]);
+  expect(freeName(wish, book)).toBe(name);
+  expect(freeSheetName(wish, book)).toBe(sheetName);
+  expect(nameFault(freeName(wish, book), book)).toBeNull();
+  expect(sheetNameFault(freeSheetName(wish, book), book)).toBeNull();
+});
+
 describe('sheets', () => {
   const book = bookOf([['1', '=Skirt!A1', '=Hem!A1']], [['=fit!A1', "='Fit'!$A$1:B2"]], [waist]);
 

@@ -96,7 +96,10 @@ describe('columns', () => {
 test('a name for whole columns stays one when rows come and go', () => {
   const whole = area(1, 0, 1, LIMITS.rows - 1, 2);
   const book = bookOf([['1'], ['2']], [], [named('chart', whole)]);
-  expect(areaOf(apply({ do: 'insertRows', sheet: 1, at: 1, count: 4 }, book).book, 'chart')).toEqual(whole);
+  const { book: after, effects } = apply({ do: 'insertRows', sheet: 1, at: 1, count: 4 }, book);
+  expect(areaOf(after, 'chart')).toEqual(whole);
+  // The engine, which knows blocks by their corners only, is told so.
+  expect(effects).toContainEqual({ do: 'name', name: 'chart', target: { area: whole } });
   expect(areaOf(apply({ do: 'removeRows', sheet: 1, at: 0, count: 1 }, book).book, 'chart')).toEqual(whole);
 });
 
