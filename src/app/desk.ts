@@ -33,6 +33,8 @@ export class Desk extends EventTarget {
   #selections = new Map<SheetId, Selection>();
   #engine: Supervisor | null = null;
   #keeper: Keeper | null = null;
+  /** The revision that the last edit led to, as the engine counts them. */
+  #told = 0;
 
   constructor(book: Book) {
     super();
@@ -56,6 +58,11 @@ export class Desk extends EventTarget {
 
   get engine(): Supervisor | null {
     return this.#engine;
+  }
+
+  /** True while the engine has not answered the last edit, so that a formula without a result may yet get one. */
+  get waiting(): boolean {
+    return this.results.revision < this.#told;
   }
 
   get sheet(): Sheet {
@@ -179,7 +186,8 @@ export class Desk extends EventTarget {
 
   #tellEngine(effects: readonly Effect[]): void {
     if (!effects.length || !this.#engine) return;
-    this.results.shift(this.#engine.apply(effects), effects);
+    this.#told = this.#engine.apply(effects);
+    this.results.shift(this.#told, effects);
   }
 
   #receive(changes: ChangeSet): void {

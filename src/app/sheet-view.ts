@@ -11,7 +11,8 @@ const COLUMNS = 26;
 const USUAL_WIDTH = 136;
 const LABEL_WIDTH = 210;
 
-export function sheetView(sheet: Sheet, results: Results, as: ShowAs): SheetView {
+/** @param waiting the engine has not answered the last edit yet */
+export function sheetView(sheet: Sheet, results: Results, as: ShowAs, waiting: boolean): SheetView {
   const used = usedArea(sheet);
   return {
     id: sheet.id,
@@ -22,7 +23,7 @@ export function sheetView(sheet: Sheet, results: Results, as: ShowAs): SheetView
     columnTitle: columnName,
     cell: (row, col) => {
       const cell = cellAt(sheet, row, col);
-      return cell || results.at(sheet.id, row, col).kind !== 'empty' ? cellView(cell, row, col, sheet, results, as) : null;
+      return cell || results.at(sheet.id, row, col).kind !== 'empty' ? cellView(cell, row, col, sheet, results, as, waiting) : null;
     },
   };
 }
@@ -33,7 +34,7 @@ export function showAsFor(cell: Cell | undefined, as: ShowAs): ShowAs {
   return look ? { ...as, unit: look.unit, inchStep: look.step ?? as.inchStep, decimals: look.decimals } : as;
 }
 
-function cellView(cell: Cell | undefined, row: number, col: number, sheet: Sheet, results: Results, as: ShowAs): CellView {
+function cellView(cell: Cell | undefined, row: number, col: number, sheet: Sheet, results: Results, as: ShowAs, waiting: boolean): CellView {
   const raw = cell?.raw ?? '';
   const formula = isFormula(raw);
   const result = results.at(sheet.id, row, col);
@@ -44,14 +45,15 @@ function cellView(cell: Cell | undefined, row: number, col: number, sheet: Sheet
     formula, note: cell?.note,
   };
   if (result.kind === 'empty') {
-    return formula ? { ...shared, text: '', kind: 'waiting' } : { ...shared, ...typed(raw, showAsFor(cell, as)) };
+    // A formula has to wait for the engine, and may then have nothing to show: =A9, when A9 is empty.
+    return formula ? { ...shared, text: '', kind: waiting ? 'waiting' : 'text' } : { ...shared, ...typed(raw, showAsFor(cell, as)) };
   }
   const { main, also } = shownResult(result, showAsFor(cell, as));
   const kind = result.kind === 'error' ? 'error' : result.kind === 'truth' ? 'truth' : result.kind === 'text' ? 'text' : 'figure';
   return { ...shared, text: main, also, kind, typed: kind === 'figure' && !formula };
 }
 
-/** What was typed is shown at once; only a formula has to wait for the engine. */
+/** What was typed is shown at once. */
 function typed(raw: string, as: ShowAs): Pick<CellView, 'text' | 'also' | 'kind' | 'typed'> {
   const reading = readQuantity(raw);
   if (reading.kind !== 'quantity' && reading.kind !== 'span') return { text: raw.replace(/^'/, ''), kind: 'text' };

@@ -174,10 +174,10 @@ export class App extends LitElement {
   /** A new view only when something it draws is new, so that the grid knows when to draw. */
   #sheetView(): SheetView {
     const { desk } = this;
-    const seen = [desk.sheet, desk.results.revision, desk.book.settings, desk.engine?.state === 'stopped'];
+    const seen = [desk.sheet, desk.results.revision, desk.book.settings, desk.waiting];
     if (!this.#view || seen.some((each, at) => each !== this.#seen[at])) {
       this.#seen = seen;
-      this.#view = sheetView(desk.sheet, desk.results, desk.showAs);
+      this.#view = sheetView(desk.sheet, desk.results, desk.showAs, desk.waiting);
     }
     return this.#view;
   }

@@ -182,9 +182,9 @@ export class FormulaEditor implements ReactiveController {
   helper(): TemplateResult {
     const list = this.#completion;
     return html`
-      <div class="helper" popover="manual" @mousedown=${this.#keepFocus}>
+      <div class="helper" popover="manual" @mousedown=${this.#pressed}>
         ${this.#signature ? signatureLine(this.#signature) : nothing}
-        <ul id="tt-options" role="listbox" aria-label="Words that fit" ?hidden=${!list} @click=${this.#clicked}>
+        <ul id="tt-options" role="listbox" aria-label="Words that fit" ?hidden=${!list}>
           ${list?.choices.map((choice, index) => html`
             <li id="tt-option-${index}" role="option" data-index=${index} aria-selected=${index === this.#chosen ? 'true' : 'false'}>
               <b>${choice.text}</b> <span>${choice.about}</span>
@@ -194,9 +194,9 @@ export class FormulaEditor implements ReactiveController {
       </div>`;
   }
 
-  #keepFocus = (event: Event): void => event.preventDefault();
-
-  #clicked = (event: Event): void => {
+  /** The focus stays in the field. */
+  #pressed = (event: Event): void => {
+    event.preventDefault();
     const option = (event.target as Element).closest<HTMLElement>('[role=option]');
     if (option && this.#completion) this.#take(Number(option.dataset['index']));
   };

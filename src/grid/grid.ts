@@ -24,6 +24,7 @@ import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { cellName, isFormula } from '../formula/index.ts';
 import type { FunctionCard } from '../reckoning/protocol.ts';
+import { ActiveCell } from './active-cell.ts';
 import { CellEditor, type CellEditorHost } from './cell-editor.ts';
 import { editorStyles } from './editor-styles.ts';
 import { send, type Then } from './events.ts';
@@ -33,21 +34,17 @@ import { GridKeys, type KeysHost } from './grid-keys.ts';
 import type { GoneBy } from './keys.ts';
 import { Layout } from './layout.ts';
 import { outlines, outlineTemplates, placeEditor, placeOutlines, type Outline } from './overlay.ts';
-import { GridPointer, type PointerHost, type Target } from './pointer.ts';
+import { GridPointer, type PointerHost } from './pointer.ts';
 import { pointedName } from './pointing.ts';
 import { headTemplate, rowTemplate } from './rows.ts';
 import { Scroller, type ScrollHost } from './scroller.ts';
-import { areaOf, at, goTo, sameSelection, within, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
-import { spokenSelection } from './spoken.ts';
+import { areaOf, at, goTo, sameSelection, within, type Ground } from './select.ts';
+import { howTo, spokenSelection } from './spoken.ts';
 import { gridStyles } from './styles.ts';
+import { Voice } from './voice.ts';
+import { fittingWidth, widthWithin } from './widths.ts';
 import { GAP, HEAD_HEIGHT, planRows } from './window.ts';
 import { NO_VIEW, type CellPlace, type Draft, type Selection, type SheetView } from './view.ts';
-
-/** A column's width, in CSS pixels. */
-const NARROWEST = 24;
-const WIDEST = 1200;
-const HOW_READING = 'Arrow keys move. These cells can be read and copied, not changed. Press Escape and then Tab to leave.';
-const HOW = 'Arrow keys move. Type to write anew, press Enter or F2 to edit, Delete to empty. Tab moves on once you have moved; press Escape and then Tab to leave.';
 
 @customElement('tt-grid')
 export class Grid extends LitElement implements CellEditorHost, KeysHost, PointerHost, ScrollHost {
@@ -68,7 +65,6 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
   /** Cells can be looked at and copied, not changed. */
   @property({ type: Boolean, reflect: true }) readonly = false;
 
-  @state() private said = '';
   /** A width that is being dragged. */
   @state() dragged: { readonly col: number; readonly width: number } | null = null;
 
@@ -82,17 +78,16 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
   readonly #layout = new Layout(this, this.#scroll);
   readonly #editor = new CellEditor(this, () => this.field);
   readonly #keys = new GridKeys(this, this.#editor);
-  readonly #pointer = new GridPointer(this);
+  readonly #pointer = new GridPointer(this, this.#layout);
+  readonly #voice = new Voice(this);
   readonly #clipboard = new GridClipboard(this);
   #outlines: readonly Outline[] = [];
-  #active: Element | null = null;
-  #vars: Readonly<Record<string, string>> = {};
+  readonly #active = new ActiveCell();
   #plan = planRows({ first: 0, end: 0 }, -1, 0);
   /** The selection as the grid itself left it: another one came from outside and has to be shown. */
   #own: Selection = this.selection;
   /** The block pointed at for a formula elsewhere. */
   #pointed: Selection | null = null;
-  #sayLater = 0;
 
   /** True while a cell is edited in the grid: the application's own keys should wait. */
   get editing(): boolean {
@@ -133,30 +128,16 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     if (!sameSelection(selection, this.selection)) {
       this.#own = selection;
       this.selection = selection;
-      this.#announce();
+      this.#voice.saySoon(() => spokenSelection(selection, this.view.rowCount, this.view.colCount));
       send(this, 'tt-select', { selection });
     }
     if (show) this.reveal(selection.focus);
   }
 
-  selectCell(place: CellPlace, extend: boolean): void {
+  /** Selects what the user pointed at: a run of Tabs is over. */
+  choose(selection: Selection, show: boolean): void {
     this.#keys.endRun();
-    this.select(goTo(this.selection, place, extend));
-  }
-
-  selectRows(from: number, to: number): void {
-    this.#keys.endRun();
-    this.select(wholeRows(from, to, this.ground), false);
-  }
-
-  selectColumns(from: number, to: number): void {
-    this.#keys.endRun();
-    this.select(wholeColumns(from, to, this.ground), false);
-  }
-
-  selectAll(): void {
-    this.#keys.endRun();
-    this.select(wholeSheet(this.ground), false);
+    this.select(selection, show);
   }
 
   /** Scrolls as little as it takes to see a cell. */
@@ -164,34 +145,17 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     this.#scroll.reveal(place);
   }
 
+  sizePlane(): void {
+    this.plane.style.width = `${this.geometry.width}px`;
+    this.plane.style.height = `${this.geometry.height}px`;
+  }
+
   askMore(rows: boolean, columns: boolean): void {
     this.#scroll.askMore(rows, columns);
   }
 
-  /** Says something to those who listen: once, and after what is being read. */
   say(sentence: string): void {
-    clearTimeout(this.#sayLater);
-    this.said = sentence;
-  }
-
-  #announce(): void {
-    clearTimeout(this.#sayLater);
-    // A selection that is still growing is not worth a word.
-    this.#sayLater = window.setTimeout(() => {
-      this.said = spokenSelection(this.selection, this.view.rowCount, this.view.colCount);
-    }, 250);
-  }
-
-  targetAt(x: number, y: number): Target {
-    return this.#layout.targetAt(x, y);
-  }
-
-  cellAt(x: number, y: number): CellPlace {
-    return this.#layout.cellAt(x, y);
-  }
-
-  cellsBox(): ReturnType<PointerHost['cellsBox']> {
-    return this.#layout.cellsBox();
+    this.#voice.say(sentence);
   }
 
   pointAt(place: CellPlace, extend: boolean): boolean {
@@ -214,20 +178,14 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
   }
 
   dragWidth(col: number, change: number, done: boolean): void {
-    const width = Math.round(Math.max(NARROWEST, Math.min(WIDEST, this.view.width(col) + change)));
+    const width = widthWithin(this.view.width(col) + change);
     this.dragged = done ? null : { col, width };
     if (done && width !== this.view.width(col)) send(this, 'tt-width', { col, width });
   }
 
   /** Makes a column as wide as what is in it, among the rows in view. */
   fitWidth(col: number): void {
-    const range = document.createRange();
-    const widths = [...this.renderRoot.querySelectorAll(`[aria-colindex="${col + 2}"]`)].map((cell) => {
-      range.selectNodeContents(cell.querySelector('span') ?? cell);
-      return range.getBoundingClientRect().width;
-    });
-    const padding = 26;
-    send(this, 'tt-width', { col, width: Math.round(Math.max(NARROWEST * 2, Math.min(WIDEST, Math.max(...widths) + padding))) });
+    send(this, 'tt-width', { col, width: fittingWidth(this.renderRoot, col) });
   }
 
   #blurred = (event: FocusEvent): void => {
@@ -246,7 +204,7 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     if (changed.has('view')) {
       if (this.#editor.open && this.#editor.place.sheet !== this.view.id) this.#editor.commit('stay');
       this.selection = within(this.selection, this.view.rowCount, this.view.colCount);
-      if (before && before.id !== this.view.id && this.hasUpdated) this.#scroll.swap(before.id, this.view.id);
+      if (before && before.id !== this.view.id) this.#scroll.leave(before.id);
     }
     if (changed.has('draft') && !this.draft) this.#pointed = null;
     this.#scroll.plan();
@@ -258,54 +216,36 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
 
   protected override updated(changed: PropertyValues<this>): void {
     const { geometry } = this;
-    for (const [name, value] of Object.entries(this.#vars)) {
-      if (this.plane.style.getPropertyValue(name) !== value) this.plane.style.setProperty(name, value);
-    }
+    this.sizePlane();
+    const { style } = this.plane;
+    const { trackSizes } = this.#layout;
+    if (style.getPropertyValue('--tracks') !== trackSizes) style.setProperty('--tracks', trackSizes);
+    style.setProperty('--row-head', `${geometry.rowHead}px`);
     // Not by custom properties: a new value of one is a new style for every cell.
     this.body.style.top = `${HEAD_HEIGHT + this.#plan.top}px`;
     const gap = this.body.querySelector<HTMLElement>('.gap-rows');
     if (gap) gap.style.height = `${this.#plan.gap}px`;
-    this.#markActive();
+    this.#active.mark(this.body, this.field, this.selection.focus, this.#editor.open);
     const { open, place } = this.#editor;
     placeEditor(this.editorBox, geometry, this.#scroll.port, open ? place : this.selection.focus, open);
     placeOutlines(this.renderRoot.querySelectorAll<HTMLElement>('.box'), this.#outlines, geometry);
     const before = changed.get('view');
+    const swapped = before !== undefined && before.id !== this.view.id;
+    if (swapped) this.#scroll.enter(this.view.id);
     const fresh = changed.has('selection') && !sameSelection(this.selection, this.#own);
     this.#own = this.selection;
-    if (fresh || (before && before.id !== this.view.id)) this.reveal(this.selection.focus);
-  }
-
-  /**
-   * Marks the active cell (its look hangs on having an id). At rest the field
-   * stands for it, see the top of this file. Each cell has an id of its own,
-   * so that a move is a change that screen readers hear of.
-   */
-  #markActive(): void {
-    const { row, col } = this.selection.focus;
-    const id = `cell-${row}-${col}`;
-    if (!this.#active?.isConnected || this.#active.id !== id) {
-      this.#active?.removeAttribute('id');
-      this.#active = this.body.querySelector(`[aria-rowindex="${row + 2}"]`)?.querySelector(`[aria-colindex="${col + 2}"]`) ?? null;
-      if (this.#active) this.#active.id = id;
-    }
-    if (this.#editor.open) return;
-    this.field.setAttribute('aria-controls', 'cells');
-    if (this.field.getAttribute('aria-activedescendant') !== id) this.field.setAttribute('aria-activedescendant', id);
+    if (fresh || swapped) this.reveal(this.selection.focus);
   }
 
   protected override render(): TemplateResult {
     const { view, selection, draft } = this;
-    const { tracks, trackSizes } = this.#layout;
+    const { tracks } = this.#layout;
     const selected = areaOf(selection);
     const { focus } = selection;
     const plan = planRows(this.#scroll.rows, focus.row, view.rowCount);
     const { open, place, pointed, state: editState } = this.#editor;
     const typed = open ? this.#editor.text : draft?.text ?? '';
     this.#outlines = outlines(view, selection, pointed ?? this.#pointed, isFormula(typed) ? typed : null, this.names);
-    this.#vars = {
-      '--tracks': trackSizes, '--row-head': `${this.geometry.rowHead}px`,
-      '--plane-width': `${this.geometry.width}px`, '--plane-height': `${this.geometry.height}px`,
-    };
     this.#plan = plan;
     const row = (index: number): unknown => {
       if (index === GAP) return html`<div class="gap-rows" role="none"></div>`;
@@ -314,7 +254,7 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
       return guard([view, tracks, chosen, drafted], () => rowTemplate(index, { view, tracks, selected, draft: drafted }));
     };
     return html`
-      <div class="scroller ${this.geometry.sticky ? 'narrow' : ''}" @scroll=${this.#scroll.scrolled}
+      <div class="scroller ${this.geometry.sticky ? 'narrow' : ''}" @scroll=${this.#scroll.scrolled} @keydown=${this.#keys.down}
         @pointerdown=${this.#pointer.down} @pointermove=${this.#pointer.move} @pointerup=${this.#pointer.up} @pointercancel=${this.#pointer.up}
         @mousedown=${this.#pointer.mouseDown} @click=${this.#pointer.click} @dblclick=${this.#pointer.doubleClick}>
         <div class="plane">
@@ -331,7 +271,7 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
             <textarea class="editor-field" rows="1" spellcheck="false" autocomplete="off" autocapitalize="off" enterkeyhint="next"
               aria-label=${open ? `Editing ${cellName(place.row, place.col)}` : view.name || 'Cells'} aria-describedby="how"
               data-state=${editState} ?readonly=${this.readonly}
-              @keydown=${this.#keys.down} @beforeinput=${this.#editor.beforeInput} @input=${this.#editor.input}
+              @beforeinput=${this.#editor.beforeInput} @input=${this.#editor.input}
               @compositionstart=${this.#editor.compositionStart} @compositionend=${this.#editor.compositionEnd}
               @keyup=${this.#editor.caretMoved} @pointerup=${this.#editor.caretMoved}
               @copy=${this.#clipboard.copy} @cut=${this.#clipboard.cut} @paste=${this.#clipboard.paste} @blur=${this.#blurred}></textarea>
@@ -339,10 +279,13 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
         </div>
       </div>
       ${this.#editor.core.helper()}
-      <p class="hidden" id="how">${this.readonly ? HOW_READING : HOW}</p>
-      <p class="hidden" role="status">${this.said}</p>`;
+      <p class="hidden" id="how">${howTo(this.readonly)}</p>
+      <p class="hidden" role="status">${this.#voice.said}</p>`;
   }
 }
+
+// What is in view is known only once the plane has its size, so a second drawing in the same frame is meant.
+Grid.disableWarning?.('change-in-update');
 
 declare global {
   interface HTMLElementTagNameMap { 'tt-grid': Grid }

@@ -8,6 +8,7 @@
  * click without a pointer (a screen reader's) selects too.
  */
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { goTo, isSingle, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
 import type { CellPlace, Selection } from './view.ts';
 
 /** What lies under the pointer. */
@@ -19,25 +20,28 @@ export type Target =
 
 export interface PointerHost extends ReactiveControllerHost, HTMLElement {
   readonly selection: Selection;
+  readonly ground: Ground;
   readonly scroller: HTMLElement;
-  /** What lies at a point of the window. */
-  targetAt(x: number, y: number): Target;
-  /** The cell nearest to a point of the window, among those in view. */
-  cellAt(x: number, y: number): CellPlace;
-  /** The part of the window in which cells can be seen, free of headings. */
-  cellsBox(): { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
   /** True when a formula being typed took the cell as a reference. */
   pointAt(place: CellPlace, extend: boolean): boolean;
-  selectCell(place: CellPlace, extend: boolean): void;
-  selectRows(from: number, to: number): void;
-  selectColumns(from: number, to: number): void;
-  selectAll(): void;
+  /** Selects; `show` brings the active cell into view. */
+  choose(selection: Selection, show: boolean): void;
   edit(): void;
   /** Keeps what is being typed before something else is selected; false when it could not be kept. */
   settle(): boolean;
   takeFocus(how: 'mouse' | 'touch'): void;
   dragWidth(col: number, change: number, done: boolean): void;
   fitWidth(col: number): void;
+}
+
+/** Where things are on the screen. */
+export interface Places {
+  /** What lies at a point of the window. */
+  targetAt(x: number, y: number): Target;
+  /** The cell nearest to a point of the window, among those in view. */
+  cellAt(x: number, y: number): CellPlace;
+  /** The part of the window in which cells can be seen, free of headings. */
+  cellsBox(): { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
 }
 
 type Drag =
@@ -56,22 +60,28 @@ export class GridPointer implements ReactiveController {
   #frame = 0;
   #at = { x: 0, y: 0 };
 
-  constructor(private readonly host: PointerHost) {
+  constructor(private readonly host: PointerHost, private readonly places: Places) {
     host.addController(this);
   }
 
   /** The editor keeps the focus and its selection while the grid is pressed. */
   mouseDown = (event: MouseEvent): void => {
-    if (!inEditor(event)) event.preventDefault();
+    if (!inEditor(event) && !this.#onScrollbar(event)) event.preventDefault();
   };
+
+  #onScrollbar(event: MouseEvent): boolean {
+    const { scroller } = this.host;
+    const { left, top } = scroller.getBoundingClientRect();
+    return event.clientX - left >= scroller.clientWidth || event.clientY - top >= scroller.clientHeight;
+  }
 
   down = (event: PointerEvent): void => {
     this.#lastKind = event.pointerType;
-    if (inEditor(event) || event.button !== 0) return;
+    if (inEditor(event) || event.button !== 0 || this.#onScrollbar(event)) return;
     const edge = edgeOf(event);
     this.#lastEdge = edge;
     if (edge !== null) this.#begin(event, { of: 'width', col: edge, x: event.clientX });
-    else if (!byFinger(event)) this.#press(event, this.host.targetAt(event.clientX, event.clientY));
+    else if (!byFinger(event)) this.#press(event, this.places.targetAt(event.clientX, event.clientY));
   };
 
   #press(event: PointerEvent, target: Target): void {
@@ -82,7 +92,7 @@ export class GridPointer implements ReactiveController {
     if (!this.host.settle()) return;
     this.host.takeFocus('mouse');
     if (target.part === 'cell') {
-      this.host.selectCell(target.place, event.shiftKey);
+      this.#cell(target.place, event.shiftKey);
       this.#begin(event, { of: 'cells' });
     } else {
       this.#head(target, event);
@@ -93,15 +103,31 @@ export class GridPointer implements ReactiveController {
     const { anchor } = this.host.selection;
     if (target.part === 'row') {
       const from = event.shiftKey ? anchor.row : target.row;
-      this.host.selectRows(from, target.row);
+      this.#rows(from, target.row);
       this.#begin(event, { of: 'rows', from });
     } else if (target.part === 'column') {
       const from = event.shiftKey ? anchor.col : target.col;
-      this.host.selectColumns(from, target.col);
+      this.#columns(from, target.col);
       this.#begin(event, { of: 'columns', from });
     } else if (target.part === 'corner') {
-      this.host.selectAll();
+      this.#all();
     }
+  }
+
+  #cell(place: CellPlace, extend: boolean): void {
+    this.host.choose(goTo(this.host.selection, place, extend), true);
+  }
+
+  #rows(from: number, to: number): void {
+    this.host.choose(wholeRows(from, to, this.host.ground), false);
+  }
+
+  #columns(from: number, to: number): void {
+    this.host.choose(wholeColumns(from, to, this.host.ground), false);
+  }
+
+  #all(): void {
+    this.host.choose(wholeSheet(this.host.ground), false);
   }
 
   #begin(event: PointerEvent, drag: Drag): void {
@@ -131,30 +157,30 @@ export class GridPointer implements ReactiveController {
     const script = event.detail === 0;
     const finger = this.#lastKind === 'touch' || this.#lastKind === 'pen';
     if ((!script && !finger) || this.#lastEdge !== null) return;
-    this.#tap((script ? targetOf(event) : null) ?? this.host.targetAt(event.clientX, event.clientY));
+    this.#tap((script ? targetOf(event) : null) ?? this.places.targetAt(event.clientX, event.clientY));
   };
 
   #tap(target: Target): void {
     if (target.part === 'cell' && this.host.pointAt(target.place, false)) return;
     if (!this.host.settle()) return;
     this.host.takeFocus('touch');
-    if (target.part === 'row') this.host.selectRows(target.row, target.row);
-    else if (target.part === 'column') this.host.selectColumns(target.col, target.col);
-    else if (target.part === 'corner') this.host.selectAll();
+    if (target.part === 'row') this.#rows(target.row, target.row);
+    else if (target.part === 'column') this.#columns(target.col, target.col);
+    else if (target.part === 'corner') this.#all();
     else this.#tapCell(target.place);
   }
 
   #tapCell(place: CellPlace): void {
-    const { anchor, focus } = this.host.selection;
-    const again = focus.row === place.row && focus.col === place.col && anchor.row === focus.row && anchor.col === focus.col;
-    if (again) this.host.edit();
-    else this.host.selectCell(place, false);
+    const { selection } = this.host;
+    const { focus } = selection;
+    if (isSingle(selection) && focus.row === place.row && focus.col === place.col) this.host.edit();
+    else this.#cell(place, false);
   }
 
   doubleClick = (event: MouseEvent): void => {
     if (inEditor(event) || this.#lastKind !== 'mouse') return;
     if (this.#lastEdge !== null) this.host.fitWidth(this.#lastEdge);
-    else if (this.host.targetAt(event.clientX, event.clientY).part === 'cell') this.host.edit();
+    else if (this.places.targetAt(event.clientX, event.clientY).part === 'cell') this.host.edit();
   };
 
   #follow(): void {
@@ -164,18 +190,18 @@ export class GridPointer implements ReactiveController {
       this.host.dragWidth(drag.col, x - drag.x, false);
       return;
     }
-    const place = this.host.cellAt(x, y);
-    if (drag.of === 'rows') this.host.selectRows(drag.from, place.row);
-    else if (drag.of === 'columns') this.host.selectColumns(drag.from, place.col);
+    const place = this.places.cellAt(x, y);
+    if (drag.of === 'rows') this.#rows(drag.from, place.row);
+    else if (drag.of === 'columns') this.#columns(drag.from, place.col);
     else if (drag.of === 'pointing') this.host.pointAt(place, true);
-    else this.host.selectCell(place, true);
+    else this.#cell(place, true);
   }
 
   /** While the pointer is held outside, the grid scrolls towards it. */
   #creep = (): void => {
     this.#frame = 0;
     if (!this.#drag || this.#drag.of === 'width') return;
-    const box = this.host.cellsBox();
+    const box = this.places.cellsBox();
     const beyond = (at: number, low: number, high: number): number => (at < low ? at - low : at > high ? at - high : 0);
     const dx = this.#drag.of === 'rows' ? 0 : beyond(this.#at.x, box.left, box.right);
     const dy = this.#drag.of === 'columns' ? 0 : beyond(this.#at.y, box.top, box.bottom);

@@ -9,6 +9,8 @@ export interface ScrollHost extends ReactiveControllerHost, HTMLElement {
   readonly view: SheetView;
   readonly geometry: Geometry;
   readonly scroller: HTMLElement | null;
+  /** Makes the plane as large as the sheet now is, so that any part of it can be scrolled to. */
+  sizePlane(): void;
 }
 
 /** How many more rows or columns the end of the sheet asks for. */
@@ -74,10 +76,14 @@ export class Scroller implements ReactiveController {
     this.#scrollTo(top, left);
   }
 
-  /** Leaves one sheet for another. */
-  swap(from: number, to: number): void {
-    this.#left.set(from, { top: this.port.top, left: this.port.left });
-    const { top, left } = this.#left.get(to) ?? { top: 0, left: 0 };
+  /** Remembers where a sheet is left. */
+  leave(sheet: number): void {
+    this.#left.set(sheet, { top: this.port.top, left: this.port.left });
+  }
+
+  /** Goes back to where a sheet was left; to its beginning the first time. */
+  enter(sheet: number): void {
+    const { top, left } = this.#left.get(sheet) ?? { top: 0, left: 0 };
     this.#towards = 0;
     this.#scrollTo(top, left);
   }
@@ -85,6 +91,7 @@ export class Scroller implements ReactiveController {
   #scrollTo(top: number, left: number): void {
     const element = this.host.scroller;
     if (!element || (top === this.port.top && left === this.port.left)) return;
+    this.host.sizePlane();
     element.scrollTo({ top, left, behavior: 'instant' });
     this.read();
   }

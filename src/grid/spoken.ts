@@ -39,3 +39,10 @@ export function spokenSelection(selection: Selection, rowCount: number, colCount
 function spokenArea(area: CellArea): string {
   return `${cellName(area.top, area.left)} to ${cellName(area.bottom, area.right)}`;
 }
+
+/** How to use the cells, said once when the focus comes to them. */
+export function howTo(readonly: boolean): string {
+  return readonly
+    ? 'Arrow keys move. These cells can be read and copied, not changed. Press Escape and then Tab to leave.'
+    : 'Arrow keys move. Type to write anew, press Enter or F2 to edit, Delete to empty. Tab moves on once you have moved; press Escape and then Tab to leave.';
+}

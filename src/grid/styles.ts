@@ -8,14 +8,14 @@ export const gridStyles = css`
   .hidden { position: absolute; width: 1px; height: 1px; margin: -1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 
   .scroller { position: absolute; inset: 0; overflow: auto; overflow-anchor: none; touch-action: manipulation; outline: none; }
-  .plane { position: relative; width: var(--plane-width); height: var(--plane-height); }
+  .plane { position: relative; }
   [role='grid'] { position: absolute; inset: 0; }
-  .row { display: grid; grid-template-columns: var(--tracks); width: var(--plane-width); height: 30px; }
+  .row { display: grid; grid-template-columns: var(--tracks); width: 100%; height: 30px; }
   .head { position: sticky; top: 0; z-index: 5; }
   .head .row { height: 28px; }
   /* The lines go on where rows are still to come, so that nothing is ever bare while scrolling fast. */
   [role='grid'] { background: linear-gradient(var(--line) 1px, transparent 1px) 0 27px / 100% 30px var(--sheet); }
-  .body { position: absolute; left: 0; }
+  .body { position: absolute; left: 0; right: 0; }
 
   .cell {
     border: solid var(--line); border-width: 0 1px 1px 0; padding: 0 10px; line-height: 29px; height: 30px;

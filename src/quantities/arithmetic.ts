@@ -25,7 +25,8 @@ export function subtract(a: Quantity, b: Quantity): Quantity | Fault {
 /** `a × b`: a number or percent keeps the other's kind, and length × length is an area. */
 export function multiply(a: Quantity, b: Quantity): Quantity | Fault {
   const product = a.value * b.value;
-  if (b.dimension === 'number') return made(product, a.unit);
+  // A share of a plain number is a plain number: 10 % × 200 is 20, not 2000 %.
+  if (b.dimension === 'number') return made(product, a.dimension === 'number' && b.unit !== '%' ? '' : a.unit);
   if (a.dimension === 'number') return made(product, b.unit);
   if (a.dimension === 'length' && b.dimension === 'length') return made(product, areaUnit(a.unit));
   return { sentence: `${kind(a)} (${say(a)}) times ${kind(b, 'a')} (${say(b)}) is nothing that a cell can hold: only a length times a length makes an area.` };
@@ -35,7 +36,7 @@ export function multiply(a: Quantity, b: Quantity): Quantity | Fault {
 export function divide(a: Quantity, b: Quantity): Quantity | Fault {
   if (b.value === 0) return { sentence: `${say(a)} cannot be divided by ${say(b)}: nothing can be shared into 0 parts.` };
   const quotient = a.value / b.value;
-  if (b.dimension === 'number') return made(quotient, a.unit);
+  if (b.dimension === 'number') return made(quotient, a.unit === '%' && b.unit === '%' ? '' : a.unit);
   if (a.dimension === b.dimension) return made(quotient, '');
   if (a.dimension === 'area' && b.dimension === 'length') return made(quotient, sideUnit(a.unit));
   if (a.dimension === 'number') {

@@ -77,7 +77,7 @@ function readDash(c: Cursor): Dash | null {
   const here = c.text[c.at];
   if (isHyphen(here)) {
     c.at += 1;
-    const tight = c.at === from + 1 && !isSpace(c.text[from - 1]);
+    const tight = c.at === from + 1 && !isSpace(c.text[c.at]);
     skipSpaces(c);
     return tight ? 'hyphen' : 'dash';
   }

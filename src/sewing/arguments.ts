@@ -5,7 +5,8 @@
  */
 import { exactText, showSpan, UNITS, unitNamed } from '../quantities/index.ts';
 import type { Quantity, Span, UnitCode } from '../quantities/index.ts';
-import type { Arg, Given, SewingFunction, Value } from './define.ts';
+import { CellBlock } from './cell-block.ts';
+import type { Arg, Figure, Given, SewingFunction, Value } from './define.ts';
 import { Refusal, sayFigure, sayQuantity } from './pad.ts';
 import { SizeChart } from './size-chart.ts';
 
@@ -52,13 +53,15 @@ function countOf(n: number): string {
   return n === 1 ? 'one value' : `${n} values`;
 }
 
-/** The first length given decides; without one, the first area; the charts' own unit is set by the functions that read them. */
+/** The first length given decides; without one, the first span of lengths or area; the charts' own unit is set by the functions that read them. */
 function unitOfLengths(fn: SewingFunction, values: readonly Value[]): UnitCode {
   const first = values.find((value, i) => {
     const kind = fn.args[Math.min(i, fn.args.length - 1)]?.kind;
-    return kind === 'length' && isQuantity(value) && value.dimension === 'length';
+    return (kind === 'length' || kind === 'span') && isQuantity(value) && value.dimension === 'length';
   });
   if (first !== undefined) return (first as Quantity).unit;
+  const span = values.find((value) => isSpan(value) && value.low.dimension === 'length') as Span | undefined;
+  if (span !== undefined) return span.low.unit;
   const area = values.find((value) => isQuantity(value) && value.dimension === 'area') as Quantity | undefined;
   return area === undefined ? 'cm' : (area.unit.slice(0, -1) as UnitCode);
 }
@@ -74,13 +77,15 @@ const DUE: Record<Arg['kind'], string> = {
   text: 'a text',
   size: 'a size',
   chart: 'a size chart',
+  span: 'two figures in one cell',
+  block: 'a block of cells',
   unit: 'the name of a unit',
 };
 
 const IS_A: Record<Quantity['dimension'], string> = { length: 'a length', area: 'an area', angle: 'an angle', number: 'a plain number' };
 
 /** A value as people write it, for sentences. */
-function said(value: Exclude<Value, SizeChart | null>): string {
+function said(value: Exclude<Value, SizeChart | CellBlock | null>): string {
   if (typeof value === 'string') return `“${value}”`;
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
   return isSpan(value) ? showSpan(value, { system: 'own', inchStep: 32 }).main : sayQuantity(value);
@@ -93,9 +98,12 @@ function take(fn: SewingFunction, arg: Arg, value: Exclude<Value, null>, lengthU
     throw new Refusal(`${fn.name} needs ${DUE[arg.kind]} for ${arg.name}, and ${why}.`);
   };
   if (value instanceof SizeChart) return arg.kind === 'chart' ? value : wrong('it got a block of cells: give one cell');
+  if (value instanceof CellBlock) return arg.kind === 'block' ? value : wrong('it got a block of cells: give one cell');
+  if (arg.kind === 'block') return wrong(`${said(value)} is none: give the whole block, its labels with it`);
   if (arg.kind === 'chart') return wrong(`${said(value)} is none: give the block of cells that holds the chart, its labels with it`);
   if (typeof value === 'boolean') return wrong(`${said(value)} is none`);
-  if (isSpan(value)) return wrong(`${said(value)} is a span: give one figure of it`);
+  if (arg.kind === 'span') return takeSpan(wrong, value);
+  if (isSpan(value)) return wrong(`${said(value)} is a span: give one figure of it, with SPAN.LOW or SPAN.HIGH`);
   switch (arg.kind) {
     case 'text':
       if (typeof value !== 'string') return wrong(`${said(value)} is ${IS_A[value.dimension]}: put it in quotation marks if it is meant as a text`);
@@ -109,6 +117,18 @@ function take(fn: SewingFunction, arg: Arg, value: Exclude<Value, null>, lengthU
     default:
       return takeFigure(fn, arg, value, lengthUnit, wrong);
   }
+}
+
+/** One figure stands for a span that begins and ends with it. */
+function takeSpan(wrong: Wrong, value: Quantity | Span | string): Given {
+  if (typeof value === 'string') return wrong(`${said(value)} is a text`);
+  const [low, high] = isSpan(value) ? [value.low, value.high] : [value, value];
+  if (!Number.isFinite(low.value) || !Number.isFinite(high.value)) return wrong('it got no finite number');
+  return { low: figureOf(low), high: figureOf(high) };
+}
+
+function figureOf({ value, dimension, unit }: Quantity): Figure {
+  return unit === '%' ? { value, dimension, percent: true } : { value, dimension };
 }
 
 function takeChoice(fn: SewingFunction, arg: Arg, value: Quantity | string): string {

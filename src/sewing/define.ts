@@ -7,13 +7,16 @@
  * millimetres, an angle of degrees, a percent its share (3 % is 0.03).
  */
 import type { Dimension, Fault, Quantity, Span, UnitCode } from '../quantities/index.ts';
+import type { CellBlock } from './cell-block.ts';
 import type { SizeChart } from './size-chart.ts';
 
 /**
  * What an argument must be. `count` is a whole number of at least 1; `size` is a
- * size's label or a number between sizes; `unit` is the name of a unit of length.
+ * size's label or a number between sizes; `unit` is the name of a unit of length;
+ * `span` is two figures in one cell, or one that stands for both; `block` is a
+ * block of cells as it stands.
  */
-export type ArgKind = 'length' | 'area' | 'angle' | 'number' | 'count' | 'percent' | 'choice' | 'text' | 'size' | 'chart' | 'unit';
+export type ArgKind = 'length' | 'area' | 'angle' | 'number' | 'count' | 'percent' | 'choice' | 'text' | 'size' | 'chart' | 'unit' | 'span' | 'block';
 
 export interface Arg {
   readonly name: string;
@@ -22,7 +25,10 @@ export interface Arg {
   readonly about: string;
   /** For `choice`: the words allowed. */
   readonly choices?: readonly string[];
-  /** Used when the argument is left out; an argument without one is needed. Lengths in mm. */
+  /**
+   * Used when the argument is left out; an argument without one is needed.
+   * Lengths in mm. `NOT_LESS` and `NOT_MORE` stand for a bound that was not asked for.
+   */
   readonly usual?: number | string;
   /** Bounds of a figure, in the base unit. One outside them is refused before `work` is called. */
   readonly above?: number;
@@ -39,12 +45,18 @@ export interface Figure {
   readonly percent?: true;
 }
 
+/** Two figures of one dimension, from `low` up to `high`. */
+export interface FigureSpan {
+  readonly low: Figure;
+  readonly high: Figure;
+}
+
 export interface Step {
   /** What is done, in words: "hip minus waist". */
   readonly words: string;
   /** The sum with the figures put in, in order: [hip, ' − ', waist]. */
   readonly sum: readonly (Figure | string)[];
-  readonly value: Figure | string;
+  readonly value: Figure | FigureSpan | string;
 }
 
 export interface Caution {
@@ -61,6 +73,9 @@ export interface Pad {
   number(words: string, sum: Step['sum'], value: number): number;
   percent(words: string, sum: Step['sum'], share: number): number;
   text(words: string, sum: Step['sum'], value: string): string;
+  /** A figure whose dimension depends on what was given; its value comes back. */
+  figure(words: string, sum: Step['sum'], figure: Figure): number;
+  span(words: string, sum: Step['sum'], span: FigureSpan): FigureSpan;
   /** A pin on the cell that has this result. Does not change the result. */
   caution(sentence: string, mend?: Figure): void;
   /** Ends the working: there is no result, and this sentence says why and what to do. */
@@ -73,14 +88,18 @@ export interface Pad {
   unitGiven(place: number): UnitCode | undefined;
 }
 
-export type Gives = 'length' | 'area' | 'angle' | 'number' | 'percent' | 'size';
+/**
+ * What a function gives. `size` is a number or a label; `figure` has the
+ * dimension of its last step; `span` is one figure where both ends are the same.
+ */
+export type Gives = 'length' | 'area' | 'angle' | 'number' | 'percent' | 'size' | 'text' | 'figure' | 'span';
 
 /** An argument's value as `work` gets it. */
-export type Given = number | string | SizeChart;
+export type Given = number | string | FigureSpan | SizeChart | CellBlock;
 
 export interface SewingFunction {
   readonly name: string;
-  readonly topic: 'fit' | 'size' | 'blend' | 'seam' | 'dart' | 'pleat' | 'gather' | 'circle' | 'gore' | 'button' | 'cloth' | 'bias' | 'stretch' | 'sleeve' | 'hem' | 'measure';
+  readonly topic: 'fit' | 'size' | 'blend' | 'seam' | 'dart' | 'pleat' | 'gather' | 'circle' | 'gore' | 'button' | 'cloth' | 'bias' | 'stretch' | 'sleeve' | 'hem' | 'band' | 'lengthen' | 'shoulder' | 'usual' | 'child' | 'measure';
   /** What it tells, in one plain sentence. */
   readonly about: string;
   /** Questions it answers, as people ask them: "how deep should pleats be". */
@@ -96,15 +115,15 @@ export interface SewingFunction {
   /** A formula that works in an empty cell; where it needs a size chart, with `chart` for the chart's name. */
   readonly example: string;
   /** `given` follows `args`; usual values are filled in. Must end with the value of its last step. */
-  work(given: readonly Given[], pad: Pad): number | string;
+  work(given: readonly Given[], pad: Pad): number | string | FigureSpan;
 }
 
-/** What a cell can hand to a function. */
-export type Value = Quantity | Span | SizeChart | string | boolean | null;
+/** What a cell, or a block of them, can hand to a function. */
+export type Value = Quantity | Span | SizeChart | CellBlock | string | boolean | null;
 
 export type Outcome =
   | {
-      readonly value: Quantity | string;
+      readonly value: Quantity | Span | string;
       readonly cautions: readonly Caution[];
       /** Empty unless they were asked for. */
       readonly steps: readonly Step[];
@@ -123,7 +142,11 @@ type GivenFor<A> = A extends { readonly kind: 'choice'; readonly choices: readon
         ? number | string
         : A extends { readonly kind: 'chart' }
           ? SizeChart
-          : number;
+          : A extends { readonly kind: 'block' }
+            ? CellBlock
+            : A extends { readonly kind: 'span' }
+              ? FigureSpan
+              : number;
 
 type GivenOf<A extends readonly Arg[], Repeats> = Repeats extends true
   ? A extends readonly [...infer First, infer Last]
@@ -134,8 +157,12 @@ type GivenOf<A extends readonly Arg[], Repeats> = Repeats extends true
 interface Definition<A extends readonly Arg[], Repeats extends boolean> extends Omit<SewingFunction, 'args' | 'repeats' | 'work'> {
   readonly args: A;
   readonly repeats?: Repeats;
-  work(given: GivenOf<A, Repeats>, pad: Pad): number | string;
+  work(given: GivenOf<A, Repeats>, pad: Pad): number | string | FigureSpan;
 }
+
+/** Usual values of a bound that nobody asked for: every figure keeps to it. */
+export const NOT_LESS = -Infinity;
+export const NOT_MORE = Infinity;
 
 /** Gives `work` the types that its `args` promise; does nothing when it runs. */
 export function define<const A extends readonly Arg[], const Repeats extends boolean = false>(definition: Definition<A, Repeats>): SewingFunction {

@@ -2,7 +2,7 @@
 import { exactText, inBase, isFault, showText, UNITS } from '../quantities/index.ts';
 import type { Fault, Quantity, UnitCode } from '../quantities/index.ts';
 import { degrees, mm, mm2, plain, share } from './define.ts';
-import type { Caution, Figure, Pad, Step } from './define.ts';
+import type { Caution, Figure, FigureSpan, Pad, Step } from './define.ts';
 
 /** Ends a working without a result. */
 export class Refusal extends Error {}
@@ -21,7 +21,9 @@ export function sayFigure(value: number, unit: UnitCode): string {
 export class Notes implements Pad {
   readonly steps: Step[] = [];
   readonly cautions: Caution[] = [];
-  last: number | string | undefined;
+  last: number | string | FigureSpan | undefined;
+  /** The last step's figure, where it is one. */
+  lastFigure: Figure | undefined;
 
   constructor(
     private readonly keepSteps: boolean,
@@ -55,6 +57,17 @@ export class Notes implements Pad {
     return value;
   }
 
+  figure(words: string, sum: Step['sum'], figure: Figure): number {
+    return this.take(words, sum, figure.value, (value) => ({ ...figure, value }));
+  }
+
+  span(words: string, sum: Step['sum'], span: FigureSpan): FigureSpan {
+    if (!Number.isFinite(span.low.value) || !Number.isFinite(span.high.value)) this.tooLarge(words);
+    this.last = span;
+    if (this.keepSteps) this.steps.push({ words, sum, value: span });
+    return span;
+  }
+
   caution(sentence: string, mend?: Figure): void {
     this.cautions.push(mend === undefined ? { sentence } : { sentence, mend });
   }
@@ -76,12 +89,17 @@ export class Notes implements Pad {
   }
 
   private take(words: string, sum: Step['sum'], value: number, figure: (value: number) => Figure): number {
-    if (!Number.isFinite(value)) this.refuse(`These figures are too large or too small to work out “${words}”: check them for a slip of the decimal mark.`);
+    if (!Number.isFinite(value)) this.tooLarge(words);
     // A minus zero would show as "−0".
     const clean = value === 0 ? 0 : value;
     this.last = clean;
-    if (this.keepSteps) this.steps.push({ words, sum, value: figure(clean) });
+    this.lastFigure = figure(clean);
+    if (this.keepSteps) this.steps.push({ words, sum, value: this.lastFigure });
     return clean;
+  }
+
+  private tooLarge(words: string): never {
+    this.refuse(`These figures are too large or too small to work out “${words}”: check them for a slip of the decimal mark.`);
   }
 }
 

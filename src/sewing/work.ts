@@ -1,8 +1,8 @@
 /** Runs a function of the trade on what cells hold. */
 import { inBase } from '../quantities/index.ts';
-import type { Quantity, UnitCode } from '../quantities/index.ts';
+import type { Quantity, Span, UnitCode } from '../quantities/index.ts';
 import { takeArguments } from './arguments.ts';
-import type { Gives, Outcome, SewingFunction, Value } from './define.ts';
+import type { Figure, FigureSpan, Gives, Outcome, SewingFunction, Value } from './define.ts';
 import { Notes, Refusal } from './pad.ts';
 
 /**
@@ -16,7 +16,7 @@ export function work(fn: SewingFunction, values: readonly Value[], show?: true):
     const notes = new Notes(show === true, lengthUnit, units);
     const value = fn.work(given, notes);
     if (value !== notes.last) throw new Error(`${fn.name} does not end with its last step`);
-    return { value: asValue(fn.gives, value, notes.lengthUnit), cautions: notes.cautions, steps: notes.steps, lengthUnit: notes.lengthUnit };
+    return { value: asValue(fn.gives, value, notes), cautions: notes.cautions, steps: notes.steps, lengthUnit: notes.lengthUnit };
   } catch (error) {
     if (error instanceof Refusal) return { sentence: error.message };
     // A mistake in a function's own definition: the cell says so, and everything else goes on.
@@ -24,18 +24,35 @@ export function work(fn: SewingFunction, values: readonly Value[], show?: true):
   }
 }
 
-function asValue(gives: Gives, value: number | string, lengthUnit: UnitCode): Quantity | string {
+function asValue(gives: Gives, value: number | string | FigureSpan, { lengthUnit, lastFigure }: Notes): Quantity | Span | string {
   if (typeof value === 'string') return value;
+  if (typeof value === 'object') {
+    const [low, high] = [inUnit(value.low, lengthUnit), inUnit(value.high, lengthUnit)];
+    return low.value === high.value ? low : { low, high };
+  }
   switch (gives) {
+    case 'length':
+    case 'area':
+    case 'angle':
+      return inUnit({ value, dimension: gives }, lengthUnit);
+    case 'percent':
+      return inBase(value, '%');
+    case 'figure':
+      return inUnit(lastFigure ?? { value, dimension: 'number' }, lengthUnit);
+    default:
+      return inBase(value, '');
+  }
+}
+
+function inUnit({ value, dimension, percent }: Figure, lengthUnit: UnitCode): Quantity {
+  switch (dimension) {
     case 'length':
       return inBase(value, lengthUnit);
     case 'area':
       return inBase(value, `${lengthUnit}2` as UnitCode);
     case 'angle':
       return inBase(value, 'deg');
-    case 'percent':
-      return inBase(value, '%');
     default:
-      return inBase(value, '');
+      return inBase(value, percent ? '%' : '');
   }
 }

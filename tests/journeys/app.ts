@@ -7,7 +7,7 @@
  * for anything once it was up: see `expectNoTrouble`.
  */
 import { expect, waitUntil } from '@open-wc/testing';
-import { sendKeys, setViewport } from '@web/test-runner-commands';
+import { sendKeys, sendMouse, setViewport } from '@web/test-runner-commands';
 
 export interface SavedFile {
   readonly name: string;
@@ -210,6 +210,16 @@ export class App {
     throw new Error(`Tab does not come to “${name}”, only to ${[...new Set(seen)].join(' | ')}.`);
   }
 
+  /** By the mouse: the only way back from another window. */
+  async click(place: string): Promise<void> {
+    const cell = this.#cell(place);
+    if (!cell) throw new Error(`${place} is not in view.`);
+    const { left, top, width, height } = cell.getBoundingClientRect();
+    await sendMouse({ type: 'click', position: [Math.round(left + width / 2), Math.round(top + height / 2)] });
+    await this.settled();
+    this.#needCells();
+  }
+
   /** By the field at the left of the entry line: an address or a name. */
   async go(place: string): Promise<void> {
     this.#needCells();
@@ -275,6 +285,16 @@ export class App {
 
   // Cells.
 
+  /** What is in the active cell as it was typed, by the entry line. */
+  get typed(): string {
+    return this.part<HTMLTextAreaElement>('textarea', this.inside('tt-entry-line')).value;
+  }
+
+  /** The sentence below the entry line. */
+  get remark(): string {
+    return words(this.part('#under', this.inside('tt-entry-line')).textContent);
+  }
+
   /** Where the active cell is, by the entry line. */
   get active(): string {
     return this.part<HTMLInputElement>('#where', this.inside('tt-entry-line')).value;
@@ -332,6 +352,11 @@ export class App {
     await this.openSheet(back);
     return all;
   }
+}
+
+/** An element's words, with a space where a part of it begins, as they are seen. */
+export function spaced(element: Element): string {
+  return [...element.childNodes].filter((node) => node.nodeType !== Node.COMMENT_NODE).map((node) => words(node.textContent)).filter(Boolean).join(' ');
 }
 
 /** Without what stands small below it. */

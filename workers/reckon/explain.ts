@@ -4,7 +4,7 @@ import { isFault } from '../../src/quantities/index.ts';
 import type { UnitCode } from '../../src/quantities/index.ts';
 import type { Result, Working, WorkingStep } from '../../src/reckoning/protocol.ts';
 import { functionNamed, work } from '../../src/sewing/index.ts';
-import type { Figure, SewingFunction } from '../../src/sewing/index.ts';
+import type { Figure, FigureSpan, SewingFunction } from '../../src/sewing/index.ts';
 import type { Area } from '../../src/workbook/types.ts';
 import { resultOf } from './columns.ts';
 import type { Tell } from './columns.ts';
@@ -47,7 +47,7 @@ class Explained {
     const values = valuesFor(fn, call);
     const outcome = values instanceof CellError ? undefined : work(fn, values, true);
     const worked = outcome === undefined || isFault(outcome) ? undefined : outcome;
-    const figure = (each: Figure | string): Result => (typeof each === 'string' ? { kind: 'text', text: each } : figureIn(each, worked!.lengthUnit));
+    const figure = (each: Figure | FigureSpan | string): Result => (typeof each === 'string' ? { kind: 'text', text: each } : figureIn(each, worked!.lengthUnit));
     return {
       name: fn.name, about: fn.about, rule: fn.rule, source: fn.source,
       given: call.given.map((given, i) => this.#given(fn, given, i)),
@@ -135,9 +135,16 @@ function areaOf({ start, end }: CellRange): Area {
   };
 }
 
-function figureIn({ value, dimension, percent }: Figure, lengthUnit: UnitCode): Result {
-  const unit: UnitCode = dimension === 'length' ? lengthUnit
-    : dimension === 'area' ? `${lengthUnit}2` as UnitCode
-      : dimension === 'angle' ? 'deg' : percent ? '%' : '';
-  return { kind: 'quantity', value, unit };
+function figureIn(figure: Figure | FigureSpan, lengthUnit: UnitCode): Result {
+  if ('low' in figure) return { kind: 'span', low: figure.low.value, high: figure.high.value, unit: unitOf(figure.low, lengthUnit) };
+  return { kind: 'quantity', value: figure.value, unit: unitOf(figure, lengthUnit) };
+}
+
+function unitOf({ dimension, percent }: Figure, lengthUnit: UnitCode): UnitCode {
+  switch (dimension) {
+    case 'length': return lengthUnit;
+    case 'area': return `${lengthUnit}2` as UnitCode;
+    case 'angle': return 'deg';
+    default: return percent ? '%' : '';
+  }
 }

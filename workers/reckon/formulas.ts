@@ -73,6 +73,10 @@ export class Formulas {
     parser.parse = (formula, place) => (formula instanceof EngineFormula ? read(formula.text, place) : this.#tree(formula as string, place, read));
   }
 
+  get sheets(): readonly SheetName[] {
+    return this.#sheets;
+  }
+
   /** What words in formulas can mean from now on. */
   setMeanings(sheets: readonly SheetName[], names: readonly string[]): void {
     this.#sheets = sheets;

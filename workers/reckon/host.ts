@@ -5,7 +5,7 @@
  *
  * A sheet has the same number here as in the workbook; below 0 are names.
  */
-import { columnName, engineName, engineSheet, MAX_COLUMNS, MAX_ROWS } from '../../src/formula/index.ts';
+import { columnName, engineName, engineSheet, MAX_COLUMNS, MAX_ROWS, rewriteReferences } from '../../src/formula/index.ts';
 import type { Area, Effect } from '../../src/workbook/types.ts';
 import { Arithmetic } from './arithmetic.ts';
 import { Changed } from './changed.ts';
@@ -18,7 +18,7 @@ import { functionTable } from './functions/table.ts';
 import { Tools } from './functions/tools.ts';
 import {
   AddColumnsCommand, AddRowsCommand, ArrayFormulaVertex, CellError, DenseSparseChooseBasedOnThreshold, ErrorType, findBoundaries, GraphBuilder,
-  HyperFormula, InterpreterState, RangeVertex, RemoveColumnsCommand, RemoveRowsCommand, ScalarFormulaVertex, SimpleRangeValue,
+  HyperFormula, InterpreterState, ParsingErrorVertex, RangeVertex, RemoveColumnsCommand, RemoveRowsCommand, ScalarFormulaVertex, SimpleRangeValue,
 } from './internals.ts';
 import type { FormulaVertex, Inside, Place, Vertex } from './internals.ts';
 import { visitInOrder } from './order.ts';
@@ -162,6 +162,23 @@ export class Host {
     else if (act === 'insertColumns') this.operations.addColumns(command);
     else this.operations.removeColumns(command);
     this.changed.shift(sheet, { ...SHIFTS[act], at, count });
+    this.#followUnread({ do: act, sheet, at, count });
+  }
+
+  /** Formulas that could not be read follow by their text, since the engine has nothing else of them. */
+  #followUnread(effect: StructureEffect): void {
+    if (!this.graphs.graph.getNodes().some((vertex) => vertex instanceof ParsingErrorVertex)) return;
+    const { sheets } = this.formulas;
+    const followed: [Place, string][] = [];
+    for (const sheet of sheets) {
+      for (const [place, vertex] of this.graphs.addressMapping.sheetEntries(sheet.id)) {
+        if (!(vertex instanceof ParsingErrorVertex)) continue;
+        const before = vertex.rawInput as string;
+        const after = rewriteReferences(before, sheet, sheets, effect);
+        if (after !== before) followed.push([place, after]);
+      }
+    }
+    for (const [place, raw] of followed) this.setCell(place, raw);
   }
 
   /** Works every cell with an error out again and tells it: the places and sheets that it names may be others now. */

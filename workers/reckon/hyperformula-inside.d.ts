@@ -253,6 +253,8 @@ declare module '*/hyperformula/es/shapes.mjs' {
     getCell(address: CellAddress): Vertex | undefined;
     getRange(start: CellAddress, end: CellAddress): RangeVertex | undefined;
     existsEdge(from: Vertex, to: Vertex): boolean;
+    /** The cells and blocks that a formula uses. */
+    dependencyQueryAddresses(vertex: Vertex): readonly (CellAddress | { readonly start: CellAddress; readonly end: CellAddress })[];
     processCellDependencies(dependencies: readonly unknown[], formula: Vertex): void;
     isThereSpaceForArray(vertex: ArrayFormulaVertex): boolean;
     markAsDependentOnStructureChange(vertex: Vertex): void;

@@ -1,6 +1,6 @@
 /** Errors as the cell that shows them tells them: which cell they began in, and which cells a circle goes through. */
-import { ArrayFormulaVertex, CellError, ErrorType, RangeVertex } from './internals.ts';
-import type { Place, Vertex } from './internals.ts';
+import { CellError, ErrorType } from './internals.ts';
+import type { FormulaVertex, Place, Vertex } from './internals.ts';
 import { isFormulaVertex } from './host.ts';
 import type { Host } from './host.ts';
 import { sentenceOf } from './sentences.ts';
@@ -30,11 +30,8 @@ export class Teller {
   #circle(root: Vertex, own: number): string {
     let places = this.#circles.get(root);
     if (places === undefined) {
-      const found = findCircle(this.#host, root);
-      places = found?.map(({ place }) => place) ?? null;
-      // Each cell of the circle tells it from itself on.
-      found?.forEach(({ vertex }, i) => this.#circles.set(vertex, [...places!.slice(i), ...places!.slice(0, i)]));
-      if (found === null) this.#circles.set(root, null);
+      places = isFormulaVertex(root) ? findCircle(this.#host, root) : null;
+      this.#circles.set(root, places);
     }
     if (places === null) return 'Goes round in a circle: it needs its own result.';
     const cells = places.map((place) => this.#host.names.cell(place, own));
@@ -45,23 +42,18 @@ export class Teller {
   }
 }
 
-interface Stop {
-  readonly vertex: Vertex;
-  readonly place: Place;
-}
-
 /** The cells of the shortest circle through a cell, each needing the next; `null` when there are too many cells about. */
-function findCircle(host: Host, root: Vertex): readonly Stop[] | null {
-  const from = new Map<Vertex, Vertex>();
-  let edge: readonly Vertex[] = [root];
+function findCircle(host: Host, root: FormulaVertex): readonly Place[] | null {
+  const from = new Map<FormulaVertex, FormulaVertex | undefined>();
+  let edge: readonly FormulaVertex[] = [root];
   while (edge.length > 0 && from.size < LOOKED_AT) {
-    const next: Vertex[] = [];
+    const next: FormulaVertex[] = [];
     for (const vertex of edge) {
-      for (const dependent of inOrder(host, vertex)) {
-        if (dependent === root) return stops(host, root, vertex, from);
-        if (from.has(dependent)) continue;
-        from.set(dependent, vertex);
-        next.push(dependent);
+      for (const needed of needs(host, vertex)) {
+        if (needed === root) return placesOn(host, root, vertex, from);
+        if (from.has(needed)) continue;
+        from.set(needed, vertex);
+        next.push(needed);
       }
     }
     edge = next;
@@ -69,32 +61,30 @@ function findCircle(host: Host, root: Vertex): readonly Stop[] | null {
   return null;
 }
 
-/** What depends on a vertex and may be part of a circle, always in the same order. */
-function inOrder(host: Host, vertex: Vertex): readonly Vertex[] {
-  return [...host.graphs.graph.adjacentNodes(vertex)]
-    .filter((each) => each instanceof RangeVertex || (isFormulaVertex(each) && isCircular(each.isComputed() ? each.getCellValue() : undefined)))
-    .map((each) => ({ each, key: keyOf(host, each) }))
-    .sort((a, b) => a.key - b.key)
-    .map(({ each }) => each);
+/** The cells in a circle that a cell's formula uses, in reading order, so that the same circle is always told in the same way. */
+function needs(host: Host, vertex: FormulaVertex): readonly FormulaVertex[] {
+  const { addressMapping } = host.graphs;
+  const found = new Set<FormulaVertex>();
+  const look = (place: Place): void => {
+    const needed = addressMapping.getCell(place);
+    if (!isFormulaVertex(needed) || !needed.isComputed() || !isCircular(needed.getCellValue())) return;
+    if (place.sheet < 0) for (const behind of needs(host, needed)) found.add(behind);
+    else found.add(needed);
+  };
+  for (const used of host.graphs.dependencyQueryAddresses(vertex)) {
+    if ('start' in used) host.tools.eachPlace(used, look);
+    else look(used);
+  }
+  return [...found].map((each) => ({ each, key: keyOf(placeOf(host, each)) })).sort((a, b) => a.key - b.key).map(({ each }) => each);
 }
 
 const isCircular = (value: unknown): boolean => value instanceof CellError && value.type === ErrorType.CYCLE;
 
-function placeOf(host: Host, vertex: Vertex): Place | undefined {
-  if (!isFormulaVertex(vertex)) return undefined;
-  return vertex instanceof ArrayFormulaVertex ? vertex.getRange().start : vertex.getAddress(host.inside._lazilyTransformingAstService);
-}
+const placeOf = (host: Host, vertex: FormulaVertex): Place => vertex.getAddress(host.inside._lazilyTransformingAstService);
+const keyOf = ({ sheet, row, col }: Place): number => sheet * 2 ** 31 + row * 1024 + col;
 
-function keyOf(host: Host, vertex: Vertex): number {
-  const { sheet, row, col } = placeOf(host, vertex) ?? (vertex as RangeVertex).range.start;
-  return (sheet + 1) * 2 ** 31 + row * 1024 + col;
-}
-
-function stops(host: Host, root: Vertex, last: Vertex, from: ReadonlyMap<Vertex, Vertex>): readonly Stop[] {
-  const path: Vertex[] = [root];
-  for (let vertex: Vertex | undefined = last; vertex !== undefined && vertex !== root; vertex = from.get(vertex)) path.push(vertex);
-  return path.flatMap((vertex) => {
-    const place = placeOf(host, vertex);
-    return place !== undefined && place.sheet >= 0 ? [{ vertex, place }] : [];
-  });
+function placesOn(host: Host, root: FormulaVertex, last: FormulaVertex, from: ReadonlyMap<FormulaVertex, FormulaVertex | undefined>): readonly Place[] {
+  const path: FormulaVertex[] = [];
+  for (let vertex: FormulaVertex | undefined = last; vertex !== undefined && vertex !== root; vertex = from.get(vertex)) path.unshift(vertex);
+  return [root, ...path].map((vertex) => placeOf(host, vertex));
 }

@@ -1,5 +1,5 @@
 import { expect } from '@open-wc/testing';
-import { field, press, sheet, settled, type, type Model } from './fixture.ts';
+import { devtools, field, press, sheet, settled, type, type Model } from './fixture.ts';
 
 /** The browser's clipboard event; the system's clipboard is not a test's to write on. */
 function clip(model: Model, kind: 'copy' | 'cut' | 'paste', text?: string): DataTransfer {
@@ -59,14 +59,28 @@ describe('the clipboard', () => {
     expect(model.of('tt-copy')).to.have.length(1);
   });
 
-  it('comes by the keys', async () => {
+  it('comes by the browser’s own commands, though nothing is selected in the text field', async () => {
     const model = await sheet({ A1: 'by key' });
-    const heard: string[] = [];
-    for (const kind of ['copy', 'cut'] as const) model.grid.addEventListener(kind, () => heard.push(kind));
-    // What the keys make the browser do, without the system's clipboard behind it.
     document.execCommand('copy');
     document.execCommand('cut');
-    expect(heard).to.deep.equal(['copy', 'cut']);
     expect(model.of('tt-copy')[0]!.text).to.equal('by key');
+    expect(model.of('tt-cut')[0]!.text).to.equal('by key');
+  });
+
+  it('comes by the keys, there and back', async function () {
+    const model = await sheet({ A1: '2 1/4"', B1: '38 ⅝ in' });
+    const key = async (letter: string, command: string) => {
+      const there = await devtools('Input.dispatchKeyEvent', { type: 'keyDown', key: letter, code: `Key${letter.toUpperCase()}`, modifiers: 2, commands: [command] });
+      if (there) await devtools('Input.dispatchKeyEvent', { type: 'keyUp', key: letter, code: `Key${letter.toUpperCase()}`, modifiers: 2 });
+      return there;
+    };
+    await press(model, 'Shift+ArrowRight');
+    if (!(await key('c', 'copy'))) this.skip();
+    expect(model.of('tt-copy')).to.have.length(1);
+    await press(model, 'ArrowDown', 'ArrowDown', 'Home');
+    await key('v', 'paste');
+    await settled(model);
+    expect(model.of('tt-paste')).to.have.length(1);
+    expect([model.raw(2, 0), model.raw(2, 1)]).to.deep.equal(['2 1/4"', '38 ⅝ in']);
   });
 });

@@ -3,7 +3,7 @@ import { LitElement, css, html } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import type { SheetView } from '../../../src/grid/index.ts';
 import { rowWindow } from '../../../src/grid/window.ts';
-import { cellOf, named, press, settled, sheet, type, type Model } from './fixture.ts';
+import { active, cellOf, field, named, press, settled, sheet, type, type Model } from './fixture.ts';
 
 const big = () => sheet({}, {
   rowCount: 100_000, colCount: 30,
@@ -178,6 +178,74 @@ class BareRows extends LitElement {
   }
 }
 customElements.define('bare-rows', BareRows);
+
+describe('the view', () => {
+  it('goes on into rows that were only just asked for', async () => {
+    const model = await sheet({}, { rowCount: 20 });
+    await press(model, 'PageDown', 'PageDown', 'PageDown', 'ArrowDown', 'ArrowDown');
+    expect(model.grid.selection.focus.row).to.be.above(20);
+    const box = cellOf(model, active(model))!.getBoundingClientRect();
+    expect(box.bottom).to.be.at.most(model.grid.getBoundingClientRect().bottom);
+    const before = model.rowCount;
+    model.grid.scroller.scrollTop = 1e9;
+    await settled(model);
+    expect(model.rowCount, 'and by scrolling').to.equal(before + 100);
+  });
+
+  it('of a sheet is where it was left', async () => {
+    const model = await sheet();
+    model.grid.scroller.scrollTop = 1200;
+    await press(model, 'F6');
+    const there = model.grid.selection;
+    model.grid.selection = { anchor: { row: 45, col: 1 }, focus: { row: 45, col: 1 } };
+    await settled(model);
+    const { scrollTop } = model.grid.scroller;
+    model.grid.view = { ...model.view(), id: 2, rowCount: 30 };
+    model.grid.selection = there;
+    await settled(model);
+    expect(model.grid.scroller.scrollTop).to.equal(0);
+    model.grid.view = model.view();
+    model.grid.selection = { anchor: { row: 45, col: 1 }, focus: { row: 45, col: 1 } };
+    await settled(model);
+    expect(model.grid.scroller.scrollTop).to.equal(scrollTop);
+    expect(seen(model)).to.include(46);
+  });
+
+  it('shows a cell that is selected from outside', async () => {
+    const model = await sheet();
+    model.grid.selection = { anchor: { row: 80, col: 20 }, focus: { row: 80, col: 20 } };
+    await settled(model);
+    const cell = cellOf(model, 'U81')!.getBoundingClientRect();
+    const box = model.grid.getBoundingClientRect();
+    expect(cell.right).to.be.at.most(box.right);
+    expect(cell.bottom).to.be.at.most(box.bottom);
+  });
+
+  it('changes under an open editor without disturbing it', async () => {
+    const model = await sheet();
+    await type(model, '12.5 c');
+    for (let i = 0; i < 5; i++) {
+      model.put(3, 3, `result ${i}`);
+      model.show();
+      await settled(model);
+    }
+    await type(model, 'm');
+    expect(field(model).value).to.equal('12.5 cm');
+    expect(cellOf(model, 'D4')!.textContent).to.equal('result 4');
+    await press(model, 'Enter');
+    expect(model.raw(0, 0)).to.equal('12.5 cm');
+  });
+});
+
+describe('long text', () => {
+  it('goes over empty cells and ends at the next full one', async () => {
+    const model = await sheet({ A1: 'A label that is much longer than its own column is wide', A2: 'A label that is much longer than its own column is wide', B2: '7' });
+    expect(cellOf(model, 'A1')!.classList.contains('spill')).to.be.true;
+    expect(cellOf(model, 'A2')!.classList.contains('spill')).to.be.false;
+    expect(getComputedStyle(cellOf(model, 'A2')!).textOverflow).to.equal('ellipsis');
+    expect(cellOf(model, 'A2')!.getBoundingClientRect().height).to.equal(30);
+  });
+});
 
 describe('many columns', () => {
   it('have only those near the view in the document, and the active one', async () => {

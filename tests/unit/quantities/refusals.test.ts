@@ -42,6 +42,14 @@ describe('figures that are wrong', () => {
     ['3 % 4 cm', '“3 % 4 cm” mixes units that do not go together: write one figure, such as 1 yd 4 in or 1 m 20 cm.'],
     ['2 m 3 cm²', '“2 m 3 cm²” mixes units that do not go together: write one figure, such as 1 yd 4 in or 1 m 20 cm.'],
     ['2 m² 3 cm²', '“2 m² 3 cm²” mixes units that do not go together: write one figure, such as 1 yd 4 in or 1 m 20 cm.'],
+    ['3 yd 2 ft 5 cm', '“3 yd 2 ft 5 cm” mixes units that do not go together: write one figure, such as 1 yd 4 in or 1 m 20 cm.'],
+    ["5'12", '“5\'12” has 12 inches or more after its feet: write inches below 12, or the unit after them.'],
+    ["5.5'-6\"", '“5.5\'-6"” runs from the greater to the less: write the smaller figure first. (To take one from the other, start with =.)'],
+    ['5 ft -6 in', '“5 ft -6 in” runs from the greater to the less: write the smaller figure first. (To take one from the other, start with =.)'],
+    ['5 ft- 6 in', '“5 ft- 6 in” runs from the greater to the less: write the smaller figure first. (To take one from the other, start with =.)'],
+    ['1-4/4 in', 'The fraction of “4/4” is not below 1: write 1 in if that is meant.'],
+    ['123,456', '“123,456” can be read in two ways: write 123456 or 123.456.'],
+    ['5yd2', '“5yd2” can be read in two ways: write 5 yd 2 in or 5 yd².'],
     ["5'14", '“5\'14” has 12 inches or more after its feet: write inches below 12, or the unit after them.'],
     ['5ft2', '“5ft2” can be read in two ways: write 5 ft 2 in or 5 ft².'],
     ['90–86 cm', '“90–86 cm” runs from the greater to the less: write the smaller figure first. (To take one from the other, start with =.)'],
@@ -84,6 +92,8 @@ describe('kept as text, with a remark', () => {
     ['5e', '“e” is not a unit known here, so this is kept as text: a length has mm, cm, m, in, ft or yd after it.'],
     ['5 e3', '“e” is not a unit known here, so this is kept as text: a length has mm, cm, m, in, ft or yd after it.'],
     ['1/3', '“1/3” is kept as text, since it may be a size: write ⅓ or =1/3 for the number.'],
+    ['2/3', '“2/3” is kept as text, since it may be a size: write ⅔ or =2/3 for the number.'],
+    ['2.5XL', '“XL” is not a unit known here, so this is kept as text: a length has mm, cm, m, in, ft or yd after it.'],
     ['1 250', '“1 250” is kept as text, since it may be two numbers: write 1250 for one.'],
   ])('%s', (text, sentence) => {
     expect(refusal(text, 'text')).toBe(sentence);

@@ -59,6 +59,7 @@ describe('quantity, inBase and amountIn', () => {
     for (const unit of UNIT_CODES) {
       expect(amounts.map((amount) => amountIn(quantity(amount, unit), unit) - amount).filter((off) => off !== 0), unit).toEqual([]);
     }
+    expect(Math.abs(amountIn(quantity(1 / 3, 'in'), 'in') - 1 / 3)).toBeLessThan(1e-16);
     expect(amountIn(quantity(1, 'in'), 'cm')).toBe(2.54);
     expect(amountIn(quantity(1, 'yd'), 'in')).toBe(36);
     expect(amountIn(quantity(180, 'deg'), 'rad')).toBeCloseTo(Math.PI, 12);

@@ -5,7 +5,7 @@
  */
 import { isFault } from '../../../src/quantities/index.ts';
 import type { Fault, Quantity } from '../../../src/quantities/index.ts';
-import { readChart, work } from '../../../src/sewing/index.ts';
+import { CellBlock, readChart, work } from '../../../src/sewing/index.ts';
 import type { SewingFunction, SizeChart, Value } from '../../../src/sewing/index.ts';
 import { dateText } from '../dates.ts';
 import { CellError, EmptyValue, SimpleRangeValue } from '../internals.ts';
@@ -18,7 +18,8 @@ export const sewing = (fn: SewingFunction): Own => (call) => {
   if (values instanceof CellError) return values;
   const outcome = work(fn, values);
   if (isFault(outcome)) return refuse(outcome.sentence);
-  return typeof outcome.value === 'string' ? outcome.value : valueOf(outcome.value);
+  if (typeof outcome.value === 'string') return outcome.value;
+  return 'low' in outcome.value ? new Bracket(outcome.value) : valueOf(outcome.value);
 };
 
 /** What stands between the brackets, as the function takes it. */
@@ -28,14 +29,14 @@ export function valuesFor(fn: SewingFunction, call: Call): readonly Value[] | Ce
     const arg = fn.args[Math.min(i, fn.args.length - 1)];
     const given = call.given[i]!;
     const last = i >= fn.args.length - 1;
-    if (given.value instanceof SimpleRangeValue && arg?.kind !== 'chart') {
+    if (given.value instanceof SimpleRangeValue && arg?.kind !== 'chart' && arg?.kind !== 'block') {
       if (!(fn.repeats && last)) return refuse(`${fn.name} takes one cell for ${arg?.name ?? 'this'}, and got a block of cells.`);
       const several = eachOf(given);
       if (several instanceof CellError) return several;
       values.push(...several);
       continue;
     }
-    const value = given.value instanceof SimpleRangeValue ? chartOf(given.value, call.tools) : one(given, call);
+    const value = given.value instanceof SimpleRangeValue ? blockOf(given.value, arg?.kind === 'chart', call.tools) : one(given, call);
     if (value instanceof CellError) return value;
     if (isFault(value)) return refuse(value.sentence);
     values.push(value);
@@ -75,13 +76,16 @@ function plainValue(value: unknown): Value {
 }
 
 const CHART = 'TT.CHART';
+const BLOCK = 'TT.BLOCK';
 
-function chartOf(block: SimpleRangeValue, tools: Tools): SizeChart | Fault {
+/** A block as the functions take it, read once. */
+function blockOf(block: SimpleRangeValue, asChart: boolean, tools: Tools): SizeChart | CellBlock | Fault {
+  const kept = asChart ? CHART : BLOCK;
   const vertex = block.range && tools.interpreter.dependencyGraph.getRange(block.range.start, block.range.end);
-  const known = vertex?.getFunctionValue(CHART) as SizeChart | Fault | undefined;
+  const known = vertex?.getFunctionValue(kept) as SizeChart | CellBlock | Fault | undefined;
   if (known !== undefined) return known;
-  const chart = readChart(block.data.map((cells) => cells.map(plainValue)));
-  vertex?.setFunctionValue(CHART, chart);
-  return chart;
+  const grid = block.data.map((cells) => cells.map(plainValue));
+  const read = asChart ? readChart(grid) : new CellBlock(grid);
+  vertex?.setFunctionValue(kept, read);
+  return read;
 }
-

@@ -117,9 +117,15 @@ export class Tools {
   }
 
   /** Visits the cells of a block row by row; places count from its top left. */
-  eachCell(range: CellRange, visit: (value: unknown, row: number, col: number) => void): void {
+  eachCell(block: Pick<CellRange, 'start' | 'end'>, visit: (value: unknown, row: number, col: number) => void): void {
     const { addressMapping } = this.interpreter.dependencyGraph;
-    const { start, end } = range;
+    const { start } = block;
+    this.eachPlace(block, (place) => visit(addressMapping.getCellValue(place), place.row - start.row, place.col - start.col));
+  }
+
+  /** Visits the places of a block row by row, those of whole rows and columns as far as the sheet is filled. The place is one object, changed for each visit. */
+  eachPlace({ start, end }: Pick<CellRange, 'start' | 'end'>, visit: (place: Place) => void): void {
+    const { addressMapping } = this.interpreter.dependencyGraph;
     const lastRow = Number.isFinite(end.row) ? end.row : addressMapping.getSheetHeight(start.sheet) - 1;
     const lastCol = Number.isFinite(end.col) ? end.col : addressMapping.getSheetWidth(start.sheet) - 1;
     const place: { -readonly [K in keyof Place]: Place[K] } = { sheet: start.sheet, row: 0, col: 0 };
@@ -127,7 +133,7 @@ export class Tools {
       for (let col = start.col; col <= lastCol; col++) {
         place.row = row;
         place.col = col;
-        visit(addressMapping.getCellValue(place), row - start.row, col - start.col);
+        visit(place);
       }
     }
   }

@@ -1,0 +1,127 @@
+/** Writing, changing, moving and taking back, with the keys alone. */
+import { expect } from '@open-wc/testing';
+import { sendKeys } from '@web/test-runner-commands';
+import { App, press } from './app.ts';
+
+type Texts = ReturnType<App['texts']>;
+
+let app: App;
+
+before(async function () {
+  this.timeout(60_000);
+  app = await App.open();
+});
+beforeEach(async function () {
+  this.timeout(60_000);
+  await app.run('Add a blank sheet');
+});
+afterEach(() => app.expectNoTrouble());
+after(() => app.close());
+
+const SKIRT = [['Waist', '76 cm'], ['Ease', '2 cm'], ['Finished', '=B1 + B2'], ['Half', '=B3 / 2'], ['In inches', '=CONVERT(B3, "in")']];
+
+async function typedIn(place: string): Promise<string> {
+  await app.go(place);
+  return app.typed;
+}
+
+it('takes back every edit, and does it again, to the letter', async () => {
+  await app.fill('A1', SKIRT);
+  const seen: Texts[] = [app.texts()];
+  const then = async (act: () => Promise<unknown>) => {
+    await act();
+    const texts = app.texts();
+    expect(texts, 'an edit that shows').not.to.deep.equal(seen.at(-1));
+    seen.push(texts);
+  };
+  await then(() => app.put('B1', '30 1/2"'));
+  await then(async () => { await app.go('A2'); await app.press('Delete'); });
+  await then(() => app.put('C1', '=B1 * 2 + 1,5 cm'));
+  await then(async () => { await app.go('A2'); await app.press('Alt+Insert'); });
+  await then(async () => { await app.go('B1'); await app.press('Alt+Shift+Insert'); });
+  await then(async () => { await app.go('C1'); await app.press('Control+c'); await app.go('F9'); await app.press('Control+v'); });
+  await then(async () => { await app.go('C3'); await app.press('Control+x'); await app.go('E4'); await app.press('Control+v'); });
+  await then(async () => { await app.go('C4'); await app.press('Alt+Delete'); });
+  await then(async () => { await app.go('A1'); await app.press('F2', 'Home'); await sendKeys({ type: 'Natural ' }); await app.press('Enter'); });
+  await then(() => app.run('Show lengths in both systems'));
+
+  for (let at = seen.length - 2; at >= 0; at--) {
+    await app.press('Control+z');
+    expect(app.texts(), `taken back to ${at}`).to.deep.equal(seen[at]);
+  }
+  for (let at = 1; at < seen.length; at++) {
+    await app.press('Control+Shift+Z');
+    expect(app.texts(), `done again to ${at}`).to.deep.equal(seen[at]);
+  }
+  await app.run('Show each length in the unit it was typed in');
+});
+
+it('lets references follow rows that come and go', async () => {
+  await app.fill('A1', SKIRT);
+  await app.go('A2');
+  await app.press('Shift+ArrowDown', 'Alt+Insert');
+  expect([app.shown('A4'), app.shown('B5'), app.shown('B6')]).to.deep.equal(['Ease', '78.0 cm', '39.0 cm']);
+  expect([await typedIn('B5'), await typedIn('B6')]).to.deep.equal(['=B1 + B4', '=B5 / 2']);
+  await app.put('B4', '4 cm');
+  expect(app.shown('B5')).to.equal('80.0 cm');
+  await app.go('A2');
+  await app.press('Shift+ArrowDown', 'Alt+Delete');
+  expect([await typedIn('B3'), app.shown('B3')]).to.deep.equal(['=B1 + B2', '80.0 cm']);
+  await app.go('B2');
+  await app.press('Alt+Delete');
+  console.log(await typedIn('B2'), '|', app.shown('B2'), '|', app.remark);
+  await app.press('Control+z');
+  expect([await typedIn('B3'), app.shown('B3')]).to.deep.equal(['=B1 + B2', '80.0 cm']);
+});
+
+it('copies cells so that formulas read their own neighbours, and moves them so that nothing changes', async () => {
+  await app.fill('A1', SKIRT);
+  await app.fill('D1', [['100 cm'], ['6 cm']]);
+  await app.go('B3');
+  await app.press('Shift+ArrowDown', 'Control+c');
+  await app.go('D3');
+  await app.press('Control+v');
+  expect([app.shown('D3'), app.shown('D4'), await typedIn('D3')]).to.deep.equal(['106.0 cm', '53.0 cm', '=D1 + D2']);
+  await app.go('B1');
+  await app.press('Control+x');
+  await app.go('F7');
+  await app.press('Control+v');
+  expect([app.shown('F7'), await typedIn('B3'), app.shown('B3')]).to.deep.equal(['76.0 cm', '=F7 + B2', '78.0 cm']);
+});
+
+it('gives cells to other programs as text, and takes theirs', async () => {
+  await app.fill('A1', SKIRT);
+  await app.go('A1');
+  await app.press('Shift+ArrowRight', 'Shift+ArrowDown', 'Shift+ArrowDown', 'Control+c');
+  const elsewhere = document.createElement('textarea');
+  document.body.append(elsewhere);
+  elsewhere.focus();
+  await press('Control+v');
+  expect(elsewhere.value).to.equal('Waist\t76.0 cm\nEase\t2.0 cm\nFinished\t78.0 cm');
+  elsewhere.value = 'Hip\t39 1/2"\nRoom\t1/2 in';
+  elsewhere.select();
+  await press('Control+c');
+  elsewhere.remove();
+  await app.click('D1');
+  await app.press('Control+v');
+  expect([app.shown('D1'), app.shown('E1'), app.shown('E2')]).to.deep.equal(['Hip', '39 ½ in', '½ in']);
+  await app.put('E3', '=E1 + E2');
+  expect(app.shown('E3')).to.equal('40 in');
+});
+
+it('names a cell at the entry line; formulas read it, and follow a new name', async () => {
+  await app.fill('A1', SKIRT);
+  await app.go('B1');
+  await press('Escape', 'Shift+Tab', 'Shift+Tab', 'Enter');
+  await sendKeys({ type: 'skirt waist' });
+  await app.press('Enter');
+  await app.press('Escape', 'Tab', 'Tab');
+  console.log(app.focused?.outerHTML.slice(0, 200));
+});
+
+it('says in a sentence what is wrong, and keeps what was typed', async () => {
+  await app.fill('A1', [
+    ['=76 cm + 3'], ['=1 / 0'], ['=EASE(2 cm'], ['=NOSUCH(2)'], ['=ease + 2 cm'], ['=SIZE.AT(chart, "elbow", 30 cm)'], ['=EASE("wide", 3 cm)'], ['=A9'], ['=A8'], ['2 5/4 in'], ['3 furlong'],
+  ]);
+  for (let row = 1; row <= 11; row++) { await app.go(`A${row}`); console.log(row, app.typed, '|', app.shown(`A${row}`), '|', app.remark, '|', app.spoken(`A${row}`)); }
+});
