@@ -1,6 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
+import { devtoolsCommand } from '../tests/browser/grid/devtools-command.mjs';
+import { closingLine } from './closing-line.mjs';
 import { CHROMIUM_ARGS, findChromium } from './chromium.mjs';
 import { appPage, servePlugins } from './serve-plugins.mjs';
 
@@ -12,8 +14,10 @@ export default {
   concurrency: 1,
   browsers: [chromeLauncher({ launchOptions: { executablePath: findChromium(), args: CHROMIUM_ARGS } })],
   middleware: [appPage()],
-  plugins: servePlugins,
+  plugins: [...servePlugins, devtoolsCommand()],
   testFramework: { config: { timeout: 20_000 } },
   testsFinishTimeout: 300_000,
-  reporters: [defaultReporter({ reportTestResults: true, reportTestProgress: false })],
+  // Tests run unbundled, where Lit says so in every page.
+  filterBrowserLogs: ({ args }) => !String(args[0]).startsWith('Lit is in dev mode'),
+  reporters: [defaultReporter({ reportTestResults: true, reportTestProgress: false }), closingLine()],
 };

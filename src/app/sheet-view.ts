@@ -2,7 +2,7 @@
 import { columnName, isFormula } from '../formula/index.ts';
 import { readQuantity, show, showSpan, type ShowAs } from '../quantities/index.ts';
 import type { Results } from '../reckoning/index.ts';
-import { usedArea, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
+import { LIMITS, usedArea, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
 import type { CellView, SheetView } from '../grid/index.ts';
 import { shownResult } from '../panels/index.ts';
 
@@ -11,14 +11,21 @@ const COLUMNS = 26;
 const USUAL_WIDTH = 136;
 const LABEL_WIDTH = 210;
 
+/** How far the grid reaches when she has gone on past what is filled. */
+export interface Reach {
+  readonly rows: number;
+  readonly columns: number;
+}
+
 /** @param waiting the engine has not answered the last edit yet */
-export function sheetView(sheet: Sheet, results: Results, as: ShowAs, waiting: boolean): SheetView {
+export function sheetView(sheet: Sheet, results: Results, as: ShowAs, waiting: boolean, reach: Reach = { rows: 0, columns: 0 }): SheetView {
   const used = usedArea(sheet);
   return {
     id: sheet.id,
     name: sheet.name,
-    rowCount: Math.max(ROWS, (used?.bottom ?? 0) + 50),
-    colCount: Math.max(COLUMNS, (used?.right ?? 0) + 5),
+    rowCount: Math.min(LIMITS.rows, Math.max(ROWS, (used?.bottom ?? 0) + 50, reach.rows)),
+    colCount: Math.min(LIMITS.columns, Math.max(COLUMNS, (used?.right ?? 0) + 5, reach.columns)),
+    used: { rows: used ? used.bottom + 1 : 0, cols: used ? used.right + 1 : 0 },
     width: (col) => sheet.widths[col] ?? (col === 0 ? LABEL_WIDTH : USUAL_WIDTH),
     columnTitle: columnName,
     cell: (row, col) => {

@@ -10,7 +10,7 @@ import { readQuantity } from '../quantities/index.ts';
 import type { TemplateStore } from '../keeping/index.ts';
 import type { FunctionCard, Working } from '../reckoning/index.ts';
 import { joinEntryLine, type CommitDetail, type EntryLine, type Grid, type SheetView } from '../grid/index.ts';
-import { cellAt, type ShowSystem } from '../workbook/index.ts';
+import { cellAt, type SheetId, type ShowSystem } from '../workbook/index.ts';
 import { COMMANDS, command } from './commands.ts';
 import { Clipboard } from './clipboard.ts';
 import type { CommandList } from './command-list.ts';
@@ -20,7 +20,7 @@ import { Dialogs } from './dialogs.ts';
 import { keptInWords } from './kept.ts';
 import { goTo, nameSelection, nameOf } from './naming.ts';
 import { placeName, rowLabel } from './places.ts';
-import { sheetView, showAsFor } from './sheet-view.ts';
+import { sheetView, showAsFor, type Reach } from './sheet-view.ts';
 import { shellStyles } from './shell-styles.ts';
 import { clearArea, typeInto } from './wishes.ts';
 
@@ -52,7 +52,9 @@ export class App extends LitElement {
   readonly #dialogs = new Dialogs(this, () => this.desk, () => this.#comparing);
   #view: SheetView | null = null;
   #seen: readonly unknown[] = [];
+  readonly #reaches = new Map<SheetId, Reach>();
   #workingOf = '';
+  #sheetSeen: number | null = null;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -136,6 +138,10 @@ export class App extends LitElement {
       if (!typeInto(desk, cell, raw)) event.preventDefault();
     });
     on<{ area: { top: number; left: number; bottom: number; right: number } }>('tt-clear', ({ area }) => clearArea(desk, { sheet: desk.sheetId, ...area }));
+    on<{ rowCount: number; colCount: number }>('tt-more-rows', ({ rowCount, colCount }) => {
+      this.#reaches.set(desk.sheetId, { rows: rowCount, columns: colCount });
+      this.requestUpdate();
+    });
     on<{ col: number; width: number | null }>('tt-width', ({ col, width }) => desk.do({ do: 'setWidth', sheet: desk.sheetId, col, width }));
     this.#clipboard.listen(renderRoot, desk);
     on<{ text?: string; area?: typeof desk.area }>('tt-go', ({ text, area }) => {
@@ -143,7 +149,10 @@ export class App extends LitElement {
       else if (text !== undefined) goTo(desk, text);
       this.grid.focus();
     });
-    on<{ text: string }>('tt-name', ({ text }) => nameSelection(desk, text));
+    on<{ text: string }>('tt-name', ({ text }) => {
+      nameSelection(desk, text);
+      this.grid.focus();
+    });
     on('tt-close', () => { this.panel = 'working'; this.panelOpen = false; this.grid.focus(); });
     on<Parameters<Comparing['change']>[0]>('tt-compare', (change) => {
       this.#comparing.change(change, { sheet: desk.sheetId, ...desk.selection.focus }, desk.book);
@@ -156,6 +165,13 @@ export class App extends LitElement {
 
   protected override willUpdate(): void {
     void this.#fetchWorking();
+  }
+
+  protected override updated(): void {
+    // However she came to another sheet, from a dialog or from a list, she goes on in its cells.
+    const { sheetId } = this.desk;
+    if (this.#sheetSeen !== null && this.#sheetSeen !== sheetId) this.grid.focus();
+    this.#sheetSeen = sheetId;
   }
 
   /** What stands in the way of trusting the page, and the one thing to do about it. */
@@ -174,10 +190,11 @@ export class App extends LitElement {
   /** A new view only when something it draws is new, so that the grid knows when to draw. */
   #sheetView(): SheetView {
     const { desk } = this;
-    const seen = [desk.sheet, desk.results.revision, desk.book.settings, desk.waiting];
+    const reach = this.#reaches.get(desk.sheetId);
+    const seen = [desk.sheet, desk.results.revision, desk.book.settings, desk.waiting, reach];
     if (!this.#view || seen.some((each, at) => each !== this.#seen[at])) {
       this.#seen = seen;
-      this.#view = sheetView(desk.sheet, desk.results, desk.showAs, desk.waiting);
+      this.#view = sheetView(desk.sheet, desk.results, desk.showAs, desk.waiting, reach);
     }
     return this.#view;
   }

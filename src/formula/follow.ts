@@ -9,18 +9,21 @@
  * - what is removed altogether becomes `#REF!`;
  * - moved cells are followed by what points at them, an area only when all of it
  *   moves; what points at the cells they land on stays.
+ * Moved rows and columns have rules of our own (see move.ts), by which the engine is told the texts.
  */
 import { MAX_COLUMNS, MAX_ROWS, onSheet, respell } from './address.ts';
 import { isDigit, isLatin, isSpace } from './characters.ts';
+import { runAfterMove } from './move.ts';
 import { foldName, sameName } from './names.ts';
 import { sheetIdOf } from './sheet-name.ts';
 import { sheetInFormula } from './sheets.ts';
 import { isFormula, tokenize } from './tokens.ts';
-import type { ChangeOfReferences, Corner, Reference, SheetName, Token } from './types.ts';
+import type { ChangeOfReferences, Corner, Reference, Run, SheetName, Token } from './types.ts';
 
 const GONE = '#REF!';
 
-type Structure = Extract<ChangeOfReferences, { readonly count: number }>;
+type Structure = Extract<ChangeOfReferences, { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns' }>;
+type Lines = Extract<ChangeOfReferences, { readonly do: 'moveRows' | 'moveColumns' }>;
 type Move = Extract<ChangeOfReferences, { readonly do: 'moveCells' }>;
 
 /** The formula with some of its tokens written otherwise; the same string when none is. */
@@ -59,6 +62,23 @@ export function shiftCopy(formula: string, dRow: number, dCol: number): string {
   });
 }
 
+/** The id of the sheet that a reference is to; `undefined` when there is none, or when its two ends are on two. */
+export function sheetOfReference({ sheet, toSheet }: Reference, ownSheet: SheetName, sheets: readonly SheetName[]): number | undefined {
+  const id = sheet === undefined ? ownSheet.id : sheetIdOf(sheet, sheets);
+  return toSheet === undefined || sheetIdOf(toSheet, sheets) === id ? id : undefined;
+}
+
+/** The formula with other corners in some of its references; `null` leaves one as it is. All other spelling is kept. */
+export function replaceCorners(
+  formula: string, corners: (reference: Reference) => { readonly from: Corner; readonly to?: Corner } | null,
+): string {
+  if (!isFormula(formula)) return formula;
+  return rewriteEach(formula, (reference, text) => {
+    const next = corners(reference);
+    return next === null ? text : respell(text, next.from, next.to);
+  });
+}
+
 /**
  * The formula after a change, or the same string when nothing in it changes (or
  * when it is no formula). `ownSheet` (the one it stands on) and `sheets` as they were before the change.
@@ -67,15 +87,17 @@ export function rewriteReferences(
   formula: string, ownSheet: SheetName, sheets: readonly SheetName[], change: ChangeOfReferences,
 ): string {
   if (!isFormula(formula)) return formula;
-  const sheetOf = ({ sheet, toSheet }: Reference): number | undefined => {
-    const id = sheet === undefined ? ownSheet.id : sheetIdOf(sheet, sheets);
-    return toSheet === undefined || sheetIdOf(toSheet, sheets) === id ? id : undefined;
-  };
+  const sheetOf = (reference: Reference): number | undefined => sheetOfReference(reference, ownSheet, sheets);
   switch (change.do) {
     case 'insertRows': case 'removeRows': case 'insertColumns': case 'removeColumns': {
       if (ownSheet.id !== change.sheet && !formula.includes('!')) return formula;
       if (!mayReach(formula, change)) return formula;
       return rewriteEach(formula, (reference, text) => (sheetOf(reference) === change.sheet ? afterStructure(reference, text, change) : text));
+    }
+    case 'moveRows': case 'moveColumns': {
+      if (ownSheet.id !== change.sheet && !formula.includes('!')) return formula;
+      if (!mayReach(formula, { ...change, at: Math.min(change.at, change.to) })) return formula;
+      return rewriteEach(formula, (reference, text) => (sheetOf(reference) === change.sheet ? afterLines(reference, text, change) : text));
     }
     case 'moveCells': {
       const { from, to } = change;
@@ -107,9 +129,11 @@ export function rewriteReferences(
  * Looks at runs of digits (or letters) only, so it may say true for nothing,
  * never false for something.
  */
-function mayReach(formula: string, { do: what, at }: Structure): boolean {
-  return what === 'insertRows' || what === 'removeRows' ? hasRowFrom(formula, at) : hasColumnFrom(formula, at);
+function mayReach(formula: string, { do: what, at }: Structure | Lines): boolean {
+  return axisOf(what) === 'row' ? hasRowFrom(formula, at) : hasColumnFrom(formula, at);
 }
+
+const axisOf = (what: (Structure | Lines)['do']): 'row' | 'col' => (what === 'insertRows' || what === 'removeRows' || what === 'moveRows' ? 'row' : 'col');
 
 function hasRowFrom(formula: string, at: number): boolean {
   let row = 0;
@@ -138,12 +162,6 @@ function besideColumn(code: number): boolean {
   return isDigit(code) || code === 36 || code === 58 || isSpace(code);
 }
 
-/** One axis of a reference, in order: first and last, whether one cell or many. */
-interface Run {
-  readonly first: number;
-  readonly last: number;
-}
-
 /** `undefined` when nothing is left. */
 function runAfter({ first, last }: Run, change: Structure, limit: number): Run | undefined {
   const { at, count } = change;
@@ -161,12 +179,20 @@ function runAfter({ first, last }: Run, change: Structure, limit: number): Run |
 }
 
 function afterStructure(reference: Reference, text: string, change: Structure): string {
-  const { from, to } = reference;
-  const axis = change.do === 'insertRows' || change.do === 'removeRows' ? 'row' : 'col';
+  const axis = axisOf(change.do);
+  return withRun(reference, text, axis, (run) => runAfter(run, change, axis === 'row' ? MAX_ROWS : MAX_COLUMNS));
+}
+
+function afterLines(reference: Reference, text: string, change: Lines): string {
+  return withRun(reference, text, axisOf(change.do), (run) => runAfterMove(run, change));
+}
+
+/** The reference with other rows, or columns, in it. */
+function withRun({ from, to }: Reference, text: string, axis: 'row' | 'col', after: (run: Run) => Run | undefined): string {
   const a = from[axis];
   const b = to === undefined ? a : to[axis];
   if (a === null || b === null) return text;
-  const run = runAfter({ first: Math.min(a, b), last: Math.max(a, b) }, change, axis === 'row' ? MAX_ROWS : MAX_COLUMNS);
+  const run = after({ first: Math.min(a, b), last: Math.max(a, b) });
   if (run === undefined) return GONE;
   // The ends stay the way round they were written.
   const [start, end] = a <= b ? [run.first, run.last] : [run.last, run.first];

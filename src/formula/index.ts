@@ -10,7 +10,7 @@
  * Rows and columns count from 0; formulas count from 1 and A.
  */
 export type {
-  Box, ChangeOfReferences, Corner, EngineContext, FormulaFault, Reference, SheetName, Token, TokenKind, UnitPart,
+  Box, ChangeOfReferences, Corner, EngineContext, FormulaFault, LineMove, Reference, Run, SheetName, Token, TokenKind, UnitPart,
 } from './types.ts';
 export {
   MAX_COLUMNS, MAX_ROWS, areaName, cellName, columnName, columnNumber, looksLikeCell, readArea,
@@ -20,6 +20,7 @@ export { engineSheet, sheetFromEngine, sheetInFormula } from './sheets.ts';
 export { isFormula, tokenize } from './tokens.ts';
 export { MAX_DEPTH, MAX_LENGTH, MAX_TERMS, toEngine } from './dialect.ts';
 export { QUANTITY_CALL } from './engine-words.ts';
-export { rewriteReferences, shiftCopy } from './follow.ts';
+export { replaceCorners, rewriteReferences, sheetOfReference, shiftCopy } from './follow.ts';
+export { moveBack, placeAfterMove, runAfterMove } from './move.ts';
 export type { Call, FormulaReference, WordAtCaret } from './caret.ts';
 export { callAt, referencesIn, wordAt } from './caret.ts';

@@ -77,6 +77,19 @@ export interface EngineContext {
   readonly names: readonly string[];
 }
 
+/** `count` rows or columns from `at` on go before the one that stood at `to`, which is none of them; to the end when it is one past the last. */
+export interface LineMove {
+  readonly at: number;
+  readonly count: number;
+  readonly to: number;
+}
+
+/** One axis of a reference or a block, in order: its first and last row or column. */
+export interface Run {
+  readonly first: number;
+  readonly last: number;
+}
+
 /** What happened to the cells that formulas point at. */
 export type ChangeOfReferences =
   | { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'; readonly sheet: number; readonly at: number; readonly count: number }
@@ -87,6 +100,8 @@ export type ChangeOfReferences =
       /** True when the formula itself stands in the moved cells. Only matters when they move to another sheet. */
       readonly formulaMoves?: boolean;
     }
+  /** Whole rows or columns go before the one that stood at `to`, which is none of them. */
+  | ({ readonly do: 'moveRows' | 'moveColumns'; readonly sheet: number } & LineMove)
   | { readonly do: 'renameSheet'; readonly sheet: number; readonly name: string }
   | { readonly do: 'removeSheet'; readonly sheet: number }
   /** `names`: all names of the workbook, so that `bust` is not found inside `full bust`. */

@@ -49,7 +49,7 @@ export class NamesPanel extends LitElement {
         ${this.names.length ? html`<table>
           <thead><tr><th scope="col">Name</th><th scope="col">Stands for</th><td></td></tr></thead>
           <tbody>${this.names.map((row) => html`<tr>
-            <td><input aria-label="Name" .value=${row.name} @change=${(event: Event) => this.#rename(row.name, event.target as HTMLInputElement)}></td>
+            <td><input aria-label="Name for ${row.place}" .value=${row.name} @change=${(event: Event) => this.#rename(row.name, event.target as HTMLInputElement)}></td>
             <td>${row.lost ? html`<span class="fault">✕ ${row.place}</span>` : row.place}${row.chart ? html` <span class="soft">size chart</span>` : nothing}</td>
             <td><button ?disabled=${row.lost} aria-label="Go to ${row.name}" @click=${() => { this.dialog.close(); this.#send('tt-go-name', { name: row.name }); }}>Go there</button>
               <button aria-label="Remove ${row.name}" @click=${() => this.#send('tt-remove-name', { name: row.name })}>Remove</button></td>

@@ -7,7 +7,7 @@
 /** How a mark looks; the class that `styles.ts` gives its colour, width and dashes. Each is told from the others by more than its colour. */
 export type Look =
   | 'cloth' | 'piece' | 'under' | 'layer' | 'edge' | 'thin'
-  | 'fold' | 'place' | 'seam' | 'old' | 'new' | 'new-cloth'
+  | 'fold' | 'place' | 'level' | 'seam' | 'old' | 'new' | 'new-cloth'
   | 'body' | 'zone' | 'hatch'
   | 'tape' | 'dim' | 'dim-new' | 'dim-pin' | 'arrow' | 'reach' | 'dot' | 'chosen';
 

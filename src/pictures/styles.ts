@@ -21,6 +21,7 @@ export const pictureStyles = css`
   .tt-picture .thin { stroke: var(--soft); stroke-width: 0.9; }
   .tt-picture .fold { stroke: var(--chalk); stroke-dasharray: 7 3; stroke-width: 1.5; }
   .tt-picture .place { stroke: var(--chalk); stroke-dasharray: 0.1 3.6; stroke-linecap: round; stroke-width: 2; }
+  .tt-picture .level { stroke: var(--soft); stroke-dasharray: 9 3 1.5 3; stroke-width: 1.2; }
   .tt-picture .seam { stroke: var(--ink); stroke-dasharray: 3 2; stroke-width: 1; }
   .tt-picture .old { stroke: var(--soft); stroke-dasharray: 4 3; stroke-width: 1.4; }
   .tt-picture .new { stroke: var(--thread); stroke-width: 2.4; }

@@ -61,3 +61,22 @@ export function fewestPieces(inner: number, outer: number, part: number, width: 
   }
   return pad.refuse(`Cloth ${pad.say(width)} wide is too narrow for this skirt even in ${MOST} pieces, whose hem lies ${pad.say(outer)} from the centre.`);
 }
+
+/**
+ * The greatest outer radius of a sector that lies on the width in one piece;
+ * `inner` when not even a ring of no depth does. Every corner of the box moves
+ * outwards with the radius, so there is one such radius, found by halving.
+ */
+export function widestOuter(inner: number, part: number, width: number, allowance: number): number {
+  const angle = 2 * Math.PI * part;
+  const edge = angle > 2 * Math.PI - 1e-9 ? 0 : allowance;
+  const lies = (outer: number): boolean => boxes(inner, outer, Math.min(angle, 2 * Math.PI), edge).some((box) => box.across <= width);
+  if (part > 1 + 1e-9 || !lies(inner)) return inner;
+  let [low, high] = [inner, inner + width];
+  while (lies(high)) [low, high] = [high, 2 * high];
+  for (let middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2) {
+    if (lies(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+}

@@ -12,7 +12,8 @@ const CLOTH = { name: 'cloth', kind: 'length', about: 'flat width of the cloth, 
 const FINISHED = { name: 'finished', kind: 'length', about: 'width when pleated', above: 0 } as const;
 const PLEATS = { name: 'pleats', kind: 'count', about: 'how many pleats' } as const;
 const DEPTH = { name: 'depth', kind: 'length', about: 'depth of one fold, from its edge to its inner edge', atLeast: 0 } as const;
-const KIND = { name: 'kind', kind: 'choice', about: 'knife, box or inverted', choices: KINDS, usual: 'knife' } as const;
+const WHICH = { name: 'kind', kind: 'choice', about: 'knife, box or inverted', choices: KINDS } as const;
+const KIND = { ...WHICH, usual: 'knife' } as const;
 
 const foldsOf = (kind: Kind): number => (kind === 'knife' ? 1 : 2);
 
@@ -26,7 +27,7 @@ function watchOverlap(depth: number, spacing: number, kind: Kind, pad: Pad): voi
   const room = spacing / foldsOf(kind);
   if (depth <= room * (1 + 1e-9)) return;
   const why = kind === 'knife' ? 'a fold is deeper than the pleats are apart' : 'a fold is deeper than half of the space that a pleat has';
-  pad.caution(`These pleats overlap on the wrong side: ${why}.`, mm(room));
+  pad.caution(`These pleats overlap on the wrong side: ${why}. A depth with which they just meet is this.`, mm(room));
 }
 
 export const PLEAT_FUNCTIONS = [
@@ -98,7 +99,7 @@ export const PLEAT_FUNCTIONS = [
     work([finished, spacing], pad) {
       const exact = pad.number('finished width counted in spacings', [mm(finished), ' ÷ ', mm(spacing)], finished / spacing);
       const pleats = Math.max(1, Math.floor(exact + 0.5 + 1e-9));
-      if (Math.abs(exact - pleats) > 1e-9 * pleats) pad.caution('The wanted spacing does not go evenly into the width: this many pleats have a slightly different one.', mm(finished / pleats));
+      if (Math.abs(exact - pleats) > 1e-9 * pleats) pad.caution('The wanted spacing does not go evenly into the width: this many pleats have a slightly different one, which is this.', mm(finished / pleats));
       return pad.number('the nearest whole number', [plain(exact)], pleats);
     },
   }),
@@ -132,6 +133,70 @@ export const PLEAT_FUNCTIONS = [
       const take = pad.length('cloth folded away, both layers of every fold', ['2 × ', plain(folds), ' × ', mm(depth)], 2 * folds * depth);
       watchOverlap(depth, finished / pleats, kind, pad);
       return pad.length('finished width, folds and both seam allowances', [mm(finished), ' + ', mm(take), ' + 2 × ', mm(allowance)], finished + take + 2 * allowance);
+    },
+  }),
+  define({
+    name: 'PLEAT.AT',
+    topic: 'pleat',
+    about: 'Where the first fold of a pleat is marked on the flat cloth, counted from that of the first pleat.',
+    asks: ['mark pleats', 'where does each pleat begin', 'pleat marking'],
+    args: [{ name: 'spacing', kind: 'length', about: 'distance from edge to edge when pleated', above: 0 }, DEPTH, WHICH, { name: 'n', kind: 'count', about: 'which pleat, 1 for the first' }],
+    gives: 'length',
+    rule: '(n − 1) × (spacing + 2 × folds × depth)',
+    source: 'exact geometry',
+    example: '=PLEAT.AT(5 cm, 4 cm, "knife", 3)',
+    work([spacing, depth, kind, n], pad) {
+      const folds = countFolds(1, kind, pad);
+      watchOverlap(depth, spacing, kind, pad);
+      const each = pad.length('flat cloth from one pleat to the next', [mm(spacing), ' + 2 × ', plain(folds), ' × ', mm(depth)], spacing + 2 * folds * depth);
+      return pad.length('as many times as there are pleats before it', ['(', plain(n), ' − 1) × ', mm(each)], (n - 1) * each);
+    },
+  }),
+  define({
+    name: 'PLEAT.ACROSS',
+    topic: 'pleat',
+    about: 'How many whole pleats one width of cloth makes, so that joins lie between pleats.',
+    asks: ['how many pleats from one width', 'where to join cloth in a pleated skirt', 'pleats per panel'],
+    args: [
+      { name: 'width', kind: 'length', about: 'usable width of the cloth', above: 0 },
+      { name: 'spacing', kind: 'length', about: 'distance from edge to edge when pleated', above: 0 },
+      DEPTH,
+      KIND,
+      { name: 'allowance', kind: 'length', about: 'seam allowance at each edge of the width', atLeast: 0, usual: 0 },
+    ],
+    gives: 'number',
+    rule: '(width − 2 × allowance) ÷ (spacing + 2 × folds × depth), down to a whole number',
+    source: 'exact geometry',
+    example: '=PLEAT.ACROSS(140 cm, 5 cm, 5 cm, "knife", 1.5 cm)',
+    work([width, spacing, depth, kind, allowance], pad) {
+      const folds = countFolds(1, kind, pad);
+      watchOverlap(depth, spacing, kind, pad);
+      const each = pad.length('flat cloth for one pleat', [mm(spacing), ' + 2 × ', plain(folds), ' × ', mm(depth)], spacing + 2 * folds * depth);
+      const room = pad.length('cloth between the seams', [mm(width), ' − 2 × ', mm(allowance)], Math.max(0, width - 2 * allowance));
+      const pleats = Math.floor(room / each + 1e-9);
+      if (pleats === 0) pad.refuse(`One pleat takes ${pad.say(each)} of flat cloth, and between its seams this width has ${pad.say(room)}.`);
+      return pad.number('down to whole pleats', [mm(room), ' ÷ ', mm(each)], pleats);
+    },
+  }),
+  define({
+    name: 'PLEAT.REST',
+    topic: 'pleat',
+    about: 'What each of the other pleats takes up when the first takes up an amount of its own.',
+    asks: ['one pleat deeper than the others', 'uneven pleats', 'first pleat at centre front'],
+    args: [
+      { name: 'take-up', kind: 'length', about: 'cloth that all the pleats take up together', above: 0 },
+      { name: 'first', kind: 'length', about: 'what the first takes up', atLeast: 0 },
+      { ...PLEATS, about: 'how many pleats, the first with them' },
+    ],
+    gives: 'length',
+    rule: '(take-up − first) ÷ (pleats − 1)',
+    source: 'A Complete Course in Dressmaking, vol. 5 Skirts (Conover), pp. 63-69; exact arithmetic',
+    example: '=PLEAT.REST(30 in, 2 1/8 in, 8)',
+    work([takeUp, first, pleats], pad) {
+      if (pleats < 2) pad.refuse('One pleat leaves no others: give at least 2.');
+      if (first > takeUp) pad.refuse(`The first pleat cannot take up ${pad.say(first)}: all of them together have ${pad.say(takeUp)}.`);
+      const rest = pad.length('left for the others', [mm(takeUp), ' − ', mm(first)], takeUp - first);
+      return pad.length('shared by them', [mm(rest), ' ÷ (', plain(pleats), ' − 1)'], rest / (pleats - 1));
     },
   }),
 ];

@@ -15,7 +15,11 @@ beforeEach(async function () {
   this.timeout(60_000);
   await app.run('Add a blank sheet');
 });
-afterEach(() => app.expectNoTrouble());
+afterEach(async () => {
+  // Should a test have ended in a dialog.
+  await press('Escape');
+  app.expectNoTrouble();
+});
 after(() => app.close());
 
 const SKIRT = [['Waist', '76 cm'], ['Ease', '2 cm'], ['Finished', '=B1 + B2'], ['Half', '=B3 / 2'], ['In inches', '=CONVERT(B3, "in")']];
@@ -69,7 +73,7 @@ it('lets references follow rows that come and go', async () => {
   expect([await typedIn('B3'), app.shown('B3')]).to.deep.equal(['=B1 + B2', '80.0 cm']);
   await app.go('B2');
   await app.press('Alt+Delete');
-  console.log(await typedIn('B2'), '|', app.shown('B2'), '|', app.remark);
+  expect([await typedIn('B2'), app.shown('B2'), app.remark]).to.deep.equal(['=B1 + #REF!', 'Points at cells that were removed.', 'Points at cells that were removed.']);
   await app.press('Control+z');
   expect([await typedIn('B3'), app.shown('B3')]).to.deep.equal(['=B1 + B2', '80.0 cm']);
 });
@@ -109,19 +113,64 @@ it('gives cells to other programs as text, and takes theirs', async () => {
   expect(app.shown('E3')).to.equal('40 in');
 });
 
-it('names a cell at the entry line; formulas read it, and follow a new name', async () => {
+it('names a cell at the entry line; formulas read it, and follow its new name', async () => {
   await app.fill('A1', SKIRT);
   await app.go('B1');
   await press('Escape', 'Shift+Tab', 'Shift+Tab', 'Enter');
   await sendKeys({ type: 'skirt waist' });
   await app.press('Enter');
-  await app.press('Escape', 'Tab', 'Tab');
-  console.log(app.focused?.outerHTML.slice(0, 200));
+  expect(app.focusInCells, 'she goes on in the cells').to.equal(true);
+  await app.put('D1', '=skirt waist + 2 in');
+  expect(app.shown('D1')).to.equal('81.1 cm');
+  await app.run('Names…');
+  await app.tabTo('Name for New sheet 5 B1');
+  await sendKeys({ type: 'band' });
+  await app.press('Enter', 'Escape');
+  expect([await typedIn('D1'), app.shown('D1')]).to.deep.equal(['=band + 2 in', '81.1 cm']);
+  await app.go('band');
+  expect(app.active).to.equal('B1');
 });
 
 it('says in a sentence what is wrong, and keeps what was typed', async () => {
-  await app.fill('A1', [
-    ['=76 cm + 3'], ['=1 / 0'], ['=EASE(2 cm'], ['=NOSUCH(2)'], ['=ease + 2 cm'], ['=SIZE.AT(chart, "elbow", 30 cm)'], ['=EASE("wide", 3 cm)'], ['=A9'], ['=A8'], ['2 5/4 in'], ['3 furlong'],
-  ]);
-  for (let row = 1; row <= 11; row++) { await app.go(`A${row}`); console.log(row, app.typed, '|', app.shown(`A${row}`), '|', app.remark, '|', app.spoken(`A${row}`)); }
+  const wrong: readonly (readonly [string, RegExp])[] = [
+    ['=76 cm + 3', /^3 has no unit: write 3 cm or 3 in\.$/],
+    ['=1 / 0', /^Divides by 0\b/],
+    ['=EASE(2 cm', /^The bracket after ‘EASE’ is not closed/],
+    ['=NOSUCH(2)', /^There is no function NOSUCH\b/],
+    ['=elbow + 2 cm', /^There is no name ‘elbow’ in this workbook/],
+    ['=SIZE.AT(chart, "elbow", 30 cm)', /^The size chart has no measure called “elbow”; it has bust, waist, hip/],
+    ['=EASE("wide", 3 cm)', /^EASE needs a length for finished, and “wide” is a text\.$/],
+    ['=A8 + 1', /\bitself\b/],
+    ['=A20 + 2 cm', /^A20 has no value yet\.$/],
+    ['2 5/4 in', /^The fraction of “2 5\/4” is not below 1/],
+    ['1/0 in', /^“1\/0” divides by 0: write a fraction/],
+  ];
+  await app.fill('A1', wrong.map(([raw]) => [raw]));
+  for (const [at, [raw, sentence]] of wrong.entries()) {
+    const place = `A${at + 1}`;
+    await app.go(place);
+    expect(app.typed, 'kept as typed').to.equal(raw);
+    expect(app.shown(place), raw).to.match(sentence);
+    expect(app.spoken(place), raw).to.match(/^Error: /);
+    expect(app.remark, raw).to.equal(app.shown(place));
+  }
+  // Nothing of it went away; mending the first one is enough for a result.
+  await app.put('A1', '=76 cm + 3 cm');
+  expect(app.shown('A1')).to.equal('79.0 cm');
+});
+
+it('shows nothing for a cell that reads an empty one, and keeps an unknown unit as text with a remark', async () => {
+  await app.fill('A1', [['=A20'], ['3 furlong']]);
+  expect([app.shown('A1'), app.errors()]).to.deep.equal(['', {}]);
+  await app.go('A2');
+  expect([app.typed, app.shown('A2')]).to.deep.equal(['3 furlong', '3 furlong']);
+  expect(app.remark).to.match(/“furlong” is not a unit known here/);
+  await app.put('A20', '4 cm');
+  expect(app.shown('A1')).to.equal('4.0 cm');
+});
+
+it('goes straight down after Enter, where a run of Tabs was left by going elsewhere', async () => {
+  await app.fill('A1', [['Waist', '76 cm']]);
+  await app.put('D1', '100 cm');
+  expect(app.active).to.equal('D2');
 });

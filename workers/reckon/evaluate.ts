@@ -80,7 +80,7 @@ export class Evaluation {
         return this.#call(ast, state);
       case WORKED_OUT:
         return (ast as WorkedOut).result;
-      case 'PARENTHESIS':
+      case 'PARENTHESES':
         return this.evaluate(ast.expression!, state);
       case 'MINUS_UNARY_OP':
       case 'PERCENT_OP':

@@ -40,7 +40,7 @@ class Explained {
 
   call(formula: Ast, state: InterpreterState): Working['call'] {
     let top = formula;
-    while (top.type === 'PARENTHESIS') top = top.expression!;
+    while (top.type === 'PARENTHESES') top = top.expression!;
     const fn = top.type === 'FUNCTION_CALL' ? functionNamed(top.procedureName!) : undefined;
     if (fn === undefined) return undefined;
     const call = new Call(fn.name, top, state, this.host.tools);
