@@ -3,7 +3,7 @@
  * whether an edit can be made to a workbook is for `apply` to say.
  */
 import * as v from 'valibot';
-import { lookSchema, type Edit } from '../workbook/index.ts';
+import { FILTER_TESTS, lookSchema, type Edit } from '../workbook/index.ts';
 
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
 
@@ -19,17 +19,31 @@ const look = v.pipe(
 
 const cell = v.object({ raw: v.string(), look: v.optional(look), input: v.optional(v.literal(true)), note: v.optional(v.string()) });
 
+const runs = v.array(v.tuple([whole, whole]));
+const frozen = { rows: whole, columns: whole };
+
+const filter = v.object({
+  area: v.object({ top: whole, left: whole, bottom: whole, right: whole }),
+  conditions: v.array(v.object({ col: whole, test: v.picklist(FILTER_TESTS), text: v.string() })),
+  hides: runs,
+});
+
 const sheet = v.object({
   id: whole,
   name: v.string(),
   rows: v.array(v.optional(v.array(v.optional(cell)))),
   widths: v.record(v.pipe(v.string(), v.transform(Number), whole), v.number()),
   about: v.optional(v.string()),
+  hidden: v.optional(v.object({ rows: runs, columns: runs })),
+  frozen: v.optional(v.object(frozen)),
+  filter: v.optional(filter),
 });
 
 const structure = v.object({
   do: v.picklist(['insertRows', 'removeRows', 'insertColumns', 'removeColumns']), sheet: whole, at: whole, count: whole,
 });
+
+const moveLines = v.object({ do: v.picklist(['moveRows', 'moveColumns']), sheet: whole, at: whole, count: whole, to: whole });
 
 /** Complete by its type: a new kind of edit does not compile until its shape is here. */
 const SHAPES: Readonly<Record<Edit['do'], v.GenericSchema<unknown, Edit>>> = {
@@ -38,6 +52,8 @@ const SHAPES: Readonly<Record<Edit['do'], v.GenericSchema<unknown, Edit>>> = {
   removeRows: structure,
   insertColumns: structure,
   removeColumns: structure,
+  moveRows: moveLines,
+  moveColumns: moveLines,
   moveCells: v.object({ do: v.literal('moveCells'), from: area, to: address }),
   addSheet: v.object({ do: v.literal('addSheet'), sheet, at: whole }),
   removeSheet: v.object({ do: v.literal('removeSheet'), sheet: whole, nextSheetId: v.optional(whole) }),
@@ -50,6 +66,9 @@ const SHAPES: Readonly<Record<Edit['do'], v.GenericSchema<unknown, Edit>>> = {
   }),
   renameName: v.object({ do: v.literal('renameName'), name: v.string(), to: v.string() }),
   setWidth: v.object({ do: v.literal('setWidth'), sheet: whole, col: whole, width: v.nullable(v.number()) }),
+  setHidden: v.object({ do: v.literal('setHidden'), sheet: whole, axis: v.picklist(['rows', 'columns']), runs }),
+  setFrozen: v.object({ do: v.literal('setFrozen'), sheet: whole, ...frozen }),
+  setFilter: v.object({ do: v.literal('setFilter'), sheet: whole, filter: v.nullable(filter) }),
   setSettings: v.object({
     do: v.literal('setSettings'),
     settings: v.object({ show: v.picklist(['own', 'cm', 'in', 'both']), inchStep: v.picklist([8, 16, 32]) }),

@@ -2,12 +2,13 @@
 import type { ShowAs, UnitCode } from '../quantities/index.ts';
 import { arc, box, circle, line } from './draw.ts';
 import type { Dim } from './lanes.ts';
-import type { Picture } from './marks.ts';
+import type { Look, Picture } from './marks.ts';
 import { MARGIN, Plate, sideRoom, widthFor } from './plate.ts';
 import type { SideLabel } from './plate.ts';
 import { fit } from './scale.ts';
 import { LINE, shortened } from './text.ts';
-import { counted, sayIn, sentences } from './words.ts';
+import { counted, inTwo, sayIn, sentences } from './words.ts';
+import type { Say } from './words.ts';
 
 export interface ButtonStand {
   /** Places of the first and the last button, mm from the point they are measured from, which is drawn where it lies near. */
@@ -49,51 +50,101 @@ export function buttonStand(input: ButtonStand, as: ShowAs): Picture {
   const { first, last, buttons, marked } = input;
   const say = sayIn(input.unit, as);
   const gap = (last - first) / Math.max(1, buttons - 1);
-  const levels = (input.levels ?? []).slice(0, MOST_LEVELS);
   const at = (n: number): number => (n === buttons ? last : first + (n - 1) * gap);
+  const levels = (input.levels ?? []).slice(0, MOST_LEVELS);
   // The point of measuring is drawn unless it is so far away that the buttons would be squeezed.
   const origin = first >= 0 && first <= last - first;
   const ends = [first, last, ...levels.map((level) => level.at), ...(origin ? [0] : [])];
   const [low, high] = [Math.min(...ends), Math.max(...ends)];
   const k = fit(0, high - low, 0, HEIGHT);
-
-  const plate = new Plate(1);
-  const two = (text: string): string[] => (text.includes(' (') ? [text.slice(0, text.indexOf(' (')), text.slice(text.indexOf(' (') + 1)] : [text]);
   const top = MARGIN + 12;
   const y = (mm: number): number => top + (mm - low) * k;
+
   const { labelled, every } = written(buttons, gap * k, marked);
   const right: SideLabel[] = labelled.map((n) => ({ y: y(at(n)), lines: [`${n}: ${say.length(at(n))}${n === marked ? ' ←' : ''}`] }));
-  const left: SideLabel[] = levels.map((level) => ({ y: y(level.at), lines: [shortened(level.name, NAME_ROOM), ...two(say.length(level.at))] }));
-  const middle = buttons > 2 ? Math.floor(buttons / 2) : 1;
-  if (buttons > 1) left.push({ y: (y(at(middle)) + y(at(middle + 1))) / 2, lines: two(`${say.length(gap)}`).concat('apart'), brace: [y(at(middle)), y(at(middle + 1))] });
-  const rooms = [sideRoom(left), sideRoom(right)] as const;
-  const sized = new Plate(widthFor(STAND + 16, ...rooms));
-  return stand(sized, plate.left);
+  const left: SideLabel[] = levels.map((level) => ({ y: y(level.at), lines: levelLines(level.name, level.at, missOf(level.at, input, gap), say) }));
+  const middle = Math.max(1, Math.floor(buttons / 2));
+  if (buttons > 1) left.push({ y: y((at(middle) + at(middle + 1)) / 2), lines: [...inTwo(say.length(gap)), 'apart'], brace: [y(at(middle)), y(at(middle + 1))] });
 
-  function stand(sheet: Plate, margin: number): Picture {
-    const spare = sheet.width - 2 * margin - rooms[0] - rooms[1] - STAND;
-    const x = margin + rooms[0] + spare / 2;
-    const bottom = y(high) + 12;
-    sheet.path('cloth', box(x, top - (origin ? 0 : 10), STAND, bottom - top + (origin ? 0 : 10)));
-    if (origin) sheet.path('new', line([x - 4, y(0)], [x + STAND + 4, y(0)]));
-    sheet.path('level', line([x + STAND / 2, y(low)], [x + STAND / 2, bottom]));
-    for (const level of levels) sheet.path('old', line([x - 6, y(level.at)], [x + STAND + 6, y(level.at)]));
-    const radius = Math.max(1, Math.min(6, gap * k * 0.4));
-    for (let n = 1; n <= buttons; n += 1) sheet.path(n === marked ? 'chosen' : 'piece', circle([x + STAND / 2, y(at(n))], radius));
-    const lowest = Math.max(
-      sheet.beside('right', x + STAND, right, MARGIN, bottom + 4),
-      sheet.beside('left', x, left, MARGIN, bottom + 4),
-    );
-    sheet.y = Math.max(lowest, bottom) + 4;
-    sheet.key([...(origin ? [['new', 'places are measured from here'] as const] : []), ...(levels.length > 0 ? [['old', 'level that should have a button'] as const] : [])]);
-    sheet.notes(
-      `${counted(buttons, 'button')}${every > 1 ? `, only some of their places … are written` : ''}.`,
-      'To scale along the stand, its width is not.',
-    );
-    return sheet.done(sentences(
-      `${counted(buttons, 'button')} ${buttons > 1 ? `${say.length(gap)} apart, ` : ''}from ${say.length(first)} to ${say.length(last)}.`,
-      marked !== undefined && `Button ${marked} is at ${say.length(at(marked))}.`,
-      levels.length > 0 && `Levels that should have a button: ${levels.map((level) => `${level.name} at ${say.length(level.at)}`).join(', ')}.`,
-    ));
+  const rooms = [sideRoom(left), sideRoom(right)] as const;
+  const plate = new Plate(widthFor(STAND + 16, ...rooms));
+  const x = MARGIN + rooms[0] + (plate.width - 2 * MARGIN - rooms[0] - rooms[1] - STAND) / 2;
+  const edge = origin ? top : top - 10;
+  const bottom = y(high) + 12;
+  plate.path('cloth', box(x, edge, STAND, bottom - edge));
+  if (origin) plate.path('new', line([x - 4, y(0)], [x + STAND + 4, y(0)]));
+  plate.path('level', line([x + STAND / 2, edge], [x + STAND / 2, bottom]));
+  for (const level of levels) plate.path('old', line([x - 6, y(level.at)], [x + STAND + 6, y(level.at)]));
+  const radius = Math.max(1, Math.min(6, gap * k * 0.4));
+  for (let n = 1; n <= buttons; n += 1) plate.path(n === marked ? 'chosen' : 'piece', circle([x + STAND / 2, y(at(n))], radius));
+  const lowest = [
+    plate.beside('right', x + STAND, right, MARGIN, bottom + 4),
+    plate.beside('left', x, left, MARGIN, bottom + 4),
+  ];
+  plate.y = Math.max(...lowest, bottom) + 4;
+  const key: (readonly [Look, string])[] = [];
+  if (origin) key.push(['new', 'places are measured from here']);
+  if (levels.length > 0) key.push(['old', 'level that should have a button']);
+  plate.key(key);
+  plate.notes(
+    every > 1 ? `${buttons} buttons; 1 … ${buttons}, not every place is written.` : `${counted(buttons, 'button')}.`,
+    'To scale along the stand; its width is not.',
+  );
+  return plate.done(sentences(
+    `${counted(buttons, 'button')} ${buttons > 1 ? `${say.length(gap)} apart, ` : ''}from ${say.length(first)} to ${say.length(last)}.`,
+    marked !== undefined && `Button ${marked} is at ${say.length(at(marked))}.`,
+    levels.length > 0 && `Levels that should have a button: ${levels.map((level) => `${level.name} at ${say.length(level.at)}`).join(', ')}.`,
+  ));
+}
+
+/** How far a level lies from the nearest button, mm. */
+function missOf(level: number, { first, buttons }: ButtonStand, gap: number): number {
+  const n = Math.max(0, Math.min(buttons - 1, Math.round((level - first) / gap)));
+  return Math.abs(level - first - n * gap);
+}
+
+function levelLines(name: string, at: number, miss: number, say: Say): string[] {
+  const off = miss < 0.05 ? [] : [`${say.length(miss)} off`];
+  return [shortened(name, NAME_ROOM), ...inTwo(say.length(at)), ...off];
+}
+
+export interface Buttonhole {
+  /** Across the button, mm. */
+  readonly diameter: number;
+  /** Of a flat button, mm; without it the button is a ball. */
+  readonly thickness?: number;
+  readonly unit: UnitCode;
+}
+
+export function buttonhole({ diameter, thickness, unit }: Buttonhole, as: ShowAs): Picture {
+  const say = sayIn(unit, as);
+  const ball = thickness === undefined;
+  const slit = ball ? (Math.PI * diameter) / 2 : diameter + thickness;
+  const plate = new Plate();
+  const start = MARGIN + 14;
+  const k = fit(slit, ball ? diameter : thickness, plate.width - 2 * start, 110);
+  const left = (plate.width - slit * k) / 2;
+  const dims: Dim[] = [{ from: left, to: left + diameter * k, text: `${say.length(diameter)} across` }];
+  plate.above(dims);
+  const top = plate.y + 2;
+  if (ball) {
+    const radius = (diameter * k) / 2;
+    plate.path('cloth', circle([left + radius, top + radius], radius));
+    plate.path('new', arc([left + radius, top + radius], radius, Math.PI, 2 * Math.PI));
+    plate.y = top + 2 * radius + 12;
+  } else {
+    plate.path('cloth', box(left, top, diameter * k, Math.max(thickness * k, 1)));
+    plate.y = top + thickness * k + 12;
   }
+  const slitY = plate.y + 4;
+  plate.path('new', line([left, slitY], [left + slit * k, slitY]));
+  for (const end of [left, left + slit * k]) plate.path('edge', line([end, slitY - 5], [end, slitY + 5]));
+  const below: Dim[] = [];
+  if (!ball && thickness > 0) below.push({ from: left + diameter * k, to: left + slit * k, text: `${say.length(thickness)} thick`, reach: 4 });
+  below.push({ from: left, to: left + slit * k, text: `buttonhole ${say.length(slit)}`, reach: 4, look: 'new' });
+  plate.below(below, slitY + 6);
+  plate.notes(ball ? 'Half the way round the ball.' : 'The button from its side: across it and through it.', 'To scale.');
+  return plate.done(ball
+    ? `A ball button ${say.length(diameter)} across needs a buttonhole of ${say.length(slit)}, half the way round it.`
+    : `A flat button ${say.length(diameter)} across and ${say.length(thickness)} thick needs a buttonhole of ${say.length(slit)}.`);
 }

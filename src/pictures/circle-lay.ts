@@ -9,7 +9,7 @@ import type { Point } from './draw.ts';
 import type { Look, Picture } from './marks.ts';
 import { MARGIN, Plate, sideRoom, widthFor } from './plate.ts';
 import { fit } from './scale.ts';
-import { circleWords, counted, sayIn, sentences } from './words.ts';
+import { circleWords, counted, inTwo, sayIn, sentences } from './words.ts';
 
 export interface CircleLay {
   /** All mm: to the waist, from there to the hem, usable width of the cloth, and the allowance at straight edges. */
@@ -48,7 +48,7 @@ export function circleOnCloth(input: CircleLay, as: ShowAs): Picture | undefined
   const across = piece.extent.bottom - piece.extent.top;
   const along = piece.extent.right - piece.extent.left;
 
-  const widthText = ['width', ...split(say.length(width))];
+  const widthText = ['width', ...inTwo(say.length(width))];
   const room = sideRoom([{ lines: widthText, brace: true }]);
   const plate = new Plate(widthFor(120, room));
   const k = fit(cloth, width, plate.width - 2 * MARGIN - room - 10, 190);
@@ -79,12 +79,6 @@ export function circleOnCloth(input: CircleLay, as: ShowAs): Picture | undefined
     `Radius ${say.length(radius)}, length ${say.length(length)}.`,
     !whole && allowance > 0 && `The straight edges have an allowance of ${say.length(allowance)}.`,
   ));
-}
-
-/** "103.5 cm (40 ¾ in)" in two lines, as side labels have little room. */
-function split(text: string): string[] {
-  const at = text.indexOf(' (');
-  return at < 0 ? [text] : [text.slice(0, at), text.slice(at + 1)];
 }
 
 function draw(plate: Plate, { from, to }: Piece, centre: Point, inner: number, outer: number, allowance: number): void {

@@ -7,7 +7,7 @@ import type { Dim } from './lanes.ts';
 import type { Picture } from './marks.ts';
 import { MARGIN, Plate, sideRoom, widthFor } from './plate.ts';
 import { fit } from './scale.ts';
-import { counted, sayIn, sentences } from './words.ts';
+import { counted, inTwo, sayIn, sentences } from './words.ts';
 
 export interface Gores {
   /** Finished girth at the level, and the allowance at each edge, mm. */
@@ -74,7 +74,7 @@ export function godet({ length, arc: hem, unit }: Godet, as: ShowAs): Picture {
   const degrees = (angle * 180) / Math.PI;
   const [from, to] = [Math.PI / 2 - angle / 2, Math.PI / 2 + angle / 2];
   const extent = extentOf([[0, 0], polar([0, 0], length, from), polar([0, 0], length, to)], length, from, to);
-  const lines = ['length', say.length(length)];
+  const lines = ['length', ...inTwo(say.length(length))];
   const room = sideRoom([{ lines, brace: true }]);
   const plate = new Plate(widthFor(140, room));
   const k = fit(extent.right - extent.left, extent.bottom - extent.top, plate.width - 2 * MARGIN - room - 8, 150);

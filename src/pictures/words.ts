@@ -36,3 +36,9 @@ export function circleWords(part: number, say: Say): string {
 }
 
 export const sentences = (...parts: readonly (string | false | undefined)[]): string => parts.filter((part) => part).join(' ');
+
+/** "103.5 cm (40 ¾ in)" as two lines, for labels at the side, which have little room. */
+export function inTwo(text: string): string[] {
+  const at = text.indexOf(' (');
+  return at < 0 ? [text] : [text.slice(0, at), text.slice(at + 1)];
+}

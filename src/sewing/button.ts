@@ -18,6 +18,19 @@ function gapOf(first: number, last: number, count: number, pad: Pad): number {
   return pad.length('shared by the gaps', [mm(span), ' ÷ ', plain(gaps)], span / gaps);
 }
 
+/** So many even gaps, nearest to `about`, that put a button within `within` of every place; places rise. */
+function evenGaps(places: readonly number[], about: number, within: number): number | undefined {
+  const [first = 0, last = 0] = [places[0], places.at(-1)];
+  const span = last - first;
+  const misses = (gaps: number): number => {
+    const gap = span / gaps;
+    return Math.max(...places.map((place) => Math.abs(place - first - Math.round((place - first) / gap) * gap)));
+  };
+  const most = Math.ceil((2 * span) / about) + 1;
+  const counts = Array.from({ length: most }, (_, i) => i + 1).filter((gaps) => misses(gaps) <= within + 1e-9 * span);
+  return counts.sort((a, b) => Math.abs(span / a - about) - Math.abs(span / b - about) || a - b)[0];
+}
+
 export const BUTTON_FUNCTIONS = [
   define({
     name: 'BUTTON.GAP',
@@ -47,7 +60,7 @@ export const BUTTON_FUNCTIONS = [
       const span = spanOf(first, last, pad);
       const exact = pad.number('counted in gaps', [mm(span), ' ÷ ', mm(gap)], span / gap);
       const gaps = pad.number('the nearest whole number', [plain(exact)], Math.max(1, Math.floor(exact + 0.5 + 1e-9)));
-      if (Math.abs(exact - gaps) > 1e-9 * gaps) pad.caution('The wanted gap does not go evenly into the distance: this many buttons have a slightly different one.', mm(span / gaps));
+      if (Math.abs(exact - gaps) > 1e-9 * gaps) pad.caution('The wanted gap does not go evenly into the distance: this many buttons have a slightly different one, which is this.', mm(span / gaps));
       return pad.number('one button more than gaps', [plain(gaps), ' + 1'], gaps + 1);
     },
   }),
@@ -90,18 +103,91 @@ export const BUTTON_FUNCTIONS = [
       if (last <= first) pad.refuse('Give at least two different places that must have a button.');
       const span = spanOf(first, last, pad);
       if (span / about > 1000) pad.refuse(`Buttons about ${pad.say(about)} apart would be more than a thousand: check the figures.`);
-      const misses = (gaps: number): number => {
-        const gap = span / gaps;
-        return Math.max(...sorted.map((place) => Math.abs(place - first - Math.round((place - first) / gap) * gap)));
-      };
-      const most = Math.ceil((2 * span) / about) + 1;
-      const counts = Array.from({ length: most }, (_, i) => i + 1).filter((gaps) => misses(gaps) <= within + 1e-9 * span);
-      const [best] = counts.sort((a, b) => Math.abs(span / a - about) - Math.abs(span / b - about) || a - b);
+      const best = evenGaps(sorted, about, within);
       if (best === undefined) return pad.refuse(`No even gap of about ${pad.say(about)} or half of it puts a button within ${pad.say(within)} of every place: allow more, or move a place.`);
       const gaps = pad.number('gaps that suit all the places', [], best);
       const gap = pad.length('from the first to the last, shared by them', [mm(span), ' ÷ ', plain(gaps)], span / gaps);
-      if (gap < about / 1.5 || gap > about * 1.5) pad.caution('The even gap is far from the one wanted: allow a wider miss, or move a place.', mm(about));
+      if (gap < about / 1.5 || gap > about * 1.5) pad.caution('The even gap is far from the one wanted: allow a wider miss, or move a place, to come near to this.', mm(about));
       return gap;
+    },
+  }),
+  define({
+    name: 'BUTTON.OFF',
+    topic: 'button',
+    about: 'How far below a level, such as the bust, the nearest of evenly spaced buttons sits; below 0 when it sits above.',
+    asks: ['is there a button at the bust line', 'will the front gape', 'nearest button to the waist'],
+    args: [FIRST, LAST, COUNT, { name: 'level', kind: 'length', about: 'place of the level, from the same point as the buttons' }, { name: 'within', kind: 'length', about: 'how far off a button may sit', atLeast: 0, usual: 10 }],
+    gives: 'length',
+    rule: 'place of the nearest button − level',
+    source: 'exact geometry; a button within 1 cm of the bust line is common practice',
+    example: '=BUTTON.OFF(2 cm, 62 cm, 11, 20 cm)',
+    work([first, last, count, level, within], pad) {
+      const gap = gapOf(first, last, count, pad);
+      const n = Math.min(count - 1, Math.max(0, Math.round((level - first) / gap)));
+      const place = pad.length(`place of the nearest button, the ${n + 1} of ${count}`, [mm(first), ' + ', plain(n), ' × ', mm(gap)], n === count - 1 ? last : first + n * gap);
+      if (Math.abs(place - level) > within * (1 + 1e-9)) {
+        const even = level > first && level < last ? evenGaps([first, level, last], gap, within) : undefined;
+        if (even === undefined) pad.caution('No button sits near enough to this level, so the front may gape there: move the first or the last, or place a button at this.', mm(level));
+        else pad.caution('No button sits near enough to this level, so the front may gape there. An even gap that puts one there is this.', mm((last - first) / even));
+      }
+      return pad.length('from the level down to it', [mm(place), ' − ', mm(level)], place - level);
+    },
+  }),
+  define({
+    name: 'BUTTON.UNEVEN',
+    topic: 'button',
+    about: 'How much the widest gap among buttons is wider than the narrowest.',
+    asks: ['are my buttons even', 'uneven button gaps', 'check button positions'],
+    args: [
+      { name: 'within', kind: 'length', about: 'how much gaps may differ without being seen', atLeast: 0 },
+      { name: 'place', kind: 'length', about: 'the places of the buttons, three or more, in any order' },
+    ],
+    repeats: true,
+    gives: 'length',
+    rule: 'widest gap − narrowest gap',
+    source: 'exact geometry',
+    example: '=BUTTON.UNEVEN(2 mm, 2 cm, 8 cm, 14 cm)',
+    work([within, ...places], pad) {
+      if (places.length < 3) pad.refuse('Two buttons have one gap, which is always even: give the places of three or more.');
+      const sorted = places.toSorted((a, b) => a - b);
+      const gaps = sorted.slice(1).map((place, i) => place - (sorted[i] as number));
+      const [widest, narrowest] = [pad.length('widest gap', [], Math.max(...gaps)), pad.length('narrowest gap', [], Math.min(...gaps))];
+      const span = (sorted.at(-1) as number) - (sorted[0] as number);
+      if (widest - narrowest > within + 1e-9 * span) pad.caution('The gaps are uneven. With the first and the last where they are, the even gap is this.', mm(span / gaps.length));
+      return pad.length('the difference', [mm(widest), ' − ', mm(narrowest)], widest - narrowest);
+    },
+  }),
+  define({
+    name: 'BUTTON.STAND',
+    topic: 'button',
+    about: 'How far a front reaches beyond its centre line, so that a button on the line does not show past the edge.',
+    asks: ['button stand', 'how wide is the extension', 'front overlap for buttons'],
+    args: [
+      { name: 'diameter', kind: 'length', about: 'across the button', above: 0 },
+      { name: 'beyond', kind: 'length', about: 'cloth that shows beyond the button’s edge', atLeast: 0, usual: 6 },
+    ],
+    gives: 'length',
+    rule: 'diameter ÷ 2 + beyond',
+    source: 'common practice',
+    example: '=BUTTON.STAND(18 mm)',
+    work([diameter, beyond], pad) {
+      const half = pad.length('half the button', [mm(diameter), ' ÷ 2'], diameter / 2);
+      return pad.length('and what shows beyond it', [mm(half), ' + ', mm(beyond)], half + beyond);
+    },
+  }),
+  define({
+    name: 'BUTTON.LIGNE',
+    topic: 'button',
+    about: 'The size across of a button that is sold by lignes.',
+    asks: ['how big is a 24 ligne button', 'button size in mm', 'ligne'],
+    args: [{ name: 'lignes', kind: 'number', about: 'its size in lignes, such as 24', above: 0 }],
+    gives: 'length',
+    rule: 'lignes × 1 in ÷ 40, shown in mm',
+    source: 'button trade usage, from memory',
+    example: '=BUTTON.LIGNE(24)',
+    work([lignes], pad) {
+      pad.showIn('mm');
+      return pad.length('forty to the inch', [plain(lignes), ' × ', mm(25.4), ' ÷ 40'], (lignes * 25.4) / 40);
     },
   }),
   define({

@@ -1,7 +1,15 @@
 /** Knits and elastic. */
-import { define, mm, share } from './define.ts';
+import { define, mm, NOT_MORE, share } from './define.ts';
+import type { Pad } from './define.ts';
 
 const BODY = { name: 'body', kind: 'length', about: 'the body’s measure', above: 0 } as const;
+
+const KNIT = { name: 'knit', kind: 'percent', about: 'how far this cloth stretches well, by STRETCH.PERCENT, to be told when it must stretch more', atLeast: 0, usual: NOT_MORE } as const;
+
+/** `least` is the measure at rest that the cloth can stretch from. */
+function watchStretch(stretch: number, knit: number, least: () => number, pad: Pad): void {
+  if (stretch > knit * (1 + 1e-9)) pad.caution('It must stretch further than this cloth does: at rest it needs at least this.', mm(least()));
+}
 
 export const STRETCH_FUNCTIONS = [
   define({
@@ -28,12 +36,13 @@ export const STRETCH_FUNCTIONS = [
     topic: 'stretch',
     about: 'How far a garment stretches when it is worn; below 0 when it does not.',
     asks: ['how much does it stretch on the body', 'stretch when worn'],
-    args: [{ name: 'garment', kind: 'length', about: 'the garment’s measure at rest', above: 0 }, BODY],
+    args: [{ name: 'garment', kind: 'length', about: 'the garment’s measure at rest', above: 0 }, BODY, KNIT],
     gives: 'percent',
     rule: 'body ÷ garment − 1',
     source: 'exact geometry',
     example: '=STRETCH.WORN(90 cm, 100 cm)',
-    work([garment, body], pad) {
+    work([garment, body, knit], pad) {
+      watchStretch(body / garment - 1, knit, () => body / (1 + knit), pad);
       const gain = pad.length('body minus garment', [mm(body), ' − ', mm(garment)], body - garment);
       return pad.percent('as a share of the garment', [mm(gain), ' ÷ ', mm(garment)], gain / garment);
     },
@@ -43,12 +52,13 @@ export const STRETCH_FUNCTIONS = [
     topic: 'stretch',
     about: 'The measure at rest of a garment that stretches by a share when it is worn.',
     asks: ['how small to make a knit top', 'swimsuit size', 'negative ease'],
-    args: [BODY, { name: 'percent', kind: 'percent', about: 'stretch when worn', atLeast: 0 }],
+    args: [BODY, { name: 'percent', kind: 'percent', about: 'stretch when worn', atLeast: 0 }, KNIT],
     gives: 'length',
     rule: 'body ÷ (1 + percent)',
     source: 'exact geometry',
     example: '=STRETCH.GARMENT(100 cm, 10 %)',
-    work([body, percent], pad) {
+    work([body, percent, knit], pad) {
+      watchStretch(percent, knit, () => body / (1 + knit), pad);
       return pad.length('what stretches to the body', [mm(body), ' ÷ (1 + ', share(percent), ')'], body / (1 + percent));
     },
   }),
@@ -60,14 +70,75 @@ export const STRETCH_FUNCTIONS = [
     args: [
       { name: 'elastic', kind: 'length', about: 'closed elastic at rest', above: 0 },
       { name: 'over', kind: 'length', about: 'what it must pass, such as the hip', above: 0 },
+      { ...KNIT, name: 'has', about: 'how far this elastic stretches well, to be told when it must stretch more' },
     ],
     gives: 'percent',
     rule: 'over ÷ elastic − 1',
     source: 'exact geometry',
     example: '=ELASTIC.STRETCH(67 cm, 100 cm)',
-    work([elastic, over], pad) {
+    work([elastic, over, has], pad) {
+      watchStretch(over / elastic - 1, has, () => over / (1 + has), pad);
       const gain = pad.length('what it must pass minus the elastic', [mm(over), ' − ', mm(elastic)], over - elastic);
       return pad.percent('as a share of the elastic', [mm(gain), ' ÷ ', mm(elastic)], gain / elastic);
+    },
+  }),
+  define({
+    name: 'ELASTIC.LENGTH',
+    topic: 'stretch',
+    about: 'The length of elastic to cut so that it holds, worn, with a stretch of a share.',
+    asks: ['how long to cut elastic', 'elastic for a waist', 'elastic for a sleeve'],
+    args: [
+      BODY,
+      { name: 'stretch', kind: 'percent', about: 'stretch when worn; 5 to 15 % for a waist (common practice)', atLeast: 0 },
+      { name: 'join', kind: 'length', about: 'what one end laps over the other', atLeast: 0, usual: 0 },
+    ],
+    gives: 'length',
+    rule: 'body ÷ (1 + stretch) + join',
+    source: 'exact geometry',
+    example: '=ELASTIC.LENGTH(76 cm, 8 %, 2 cm)',
+    work([body, stretch, join], pad) {
+      const closed = pad.length('closed, at rest', [mm(body), ' ÷ (1 + ', share(stretch), ')'], body / (1 + stretch));
+      return pad.length('and the lap', [mm(closed), ' + ', mm(join)], closed + join);
+    },
+  }),
+  define({
+    name: 'ELASTIC.CASING',
+    topic: 'stretch',
+    about: 'How much to turn over for a casing that elastic runs in.',
+    asks: ['how wide is the casing', 'channel for elastic', 'fold over for elastic'],
+    args: [
+      { name: 'elastic', kind: 'length', about: 'width of the elastic', above: 0 },
+      { name: 'play', kind: 'length', about: 'room for it to run in', atLeast: 0, usual: 3 },
+      { name: 'under', kind: 'length', about: 'what is turned under at the raw edge', atLeast: 0, usual: 10 },
+    ],
+    gives: 'length',
+    rule: 'elastic + play + under',
+    source: 'common practice',
+    example: '=ELASTIC.CASING(20 mm)',
+    work([elastic, play, under], pad) {
+      return pad.length('all together', [mm(elastic), ' + ', mm(play), ' + ', mm(under)], elastic + play + under);
+    },
+  }),
+  define({
+    name: 'KNIT.BAND',
+    topic: 'stretch',
+    about: 'The length to cut for a knitted band that is stretched onto an edge, such as a neckband.',
+    asks: ['how long is the neckband', 'neckband for a knit top', 'ribbing length', 'will it go over the head'],
+    args: [
+      { name: 'edge', kind: 'length', about: 'seam line of the edge, all the way round', above: 0 },
+      { name: 'share', kind: 'percent', about: 'the band’s share of the edge; 80 to 90 % for a neck (common practice), less for soft rib', above: 0, atMost: 1 },
+      { name: 'allowance', kind: 'length', about: 'seam allowance at each end', atLeast: 0, usual: 0 },
+      { name: 'over', kind: 'length', about: 'what the finished band must pass, such as the head', atLeast: 0, usual: 0 },
+      KNIT,
+    ],
+    gives: 'length',
+    rule: 'edge × share + 2 × allowance',
+    source: 'common practice',
+    example: '=KNIT.BAND(52 cm, 85 %, 7 mm, 58 cm, 50 %)',
+    work([edge, part, allowance, over, knit], pad) {
+      const closed = pad.length('the band when closed', [mm(edge), ' × ', share(part)], edge * part);
+      watchStretch(Math.max(edge, over) / closed - 1, knit, () => Math.max(edge, over) / (1 + knit), pad);
+      return pad.length('and a seam allowance at both ends', [mm(closed), ' + 2 × ', mm(allowance)], closed + 2 * allowance);
     },
   }),
 ];

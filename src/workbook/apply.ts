@@ -9,11 +9,13 @@
  */
 import { checkLine } from './limits.ts';
 import { moveCells } from './move.ts';
+import { moveLines } from './move-lines.ts';
 import { renameName, setName } from './names.ts';
 import { joined, setCells, unchanged } from './outcome.ts';
 import type { Outcome } from './outcome.ts';
 import { EditRefused } from './refused.ts';
 import { addSheet, moveSheet, removeSheet, renameSheet, setAbout, setWidth } from './sheets.ts';
+import { setFilter, setFrozen, setHidden } from './showing.ts';
 import { changeStructure } from './structure.ts';
 import type { Applied, Book, Edit } from './types.ts';
 
@@ -57,6 +59,8 @@ function outcomeOf(edit: Edit, book: Book): Outcome {
     case 'removeRows':
     case 'insertColumns':
     case 'removeColumns': return changeStructure(edit, book);
+    case 'moveRows':
+    case 'moveColumns': return moveLines(edit, book);
     case 'moveCells': return moveCells(edit, book);
     case 'addSheet': return addSheet(edit, book);
     case 'removeSheet': return removeSheet(edit, book);
@@ -66,6 +70,9 @@ function outcomeOf(edit: Edit, book: Book): Outcome {
     case 'setName': return setName(edit, book);
     case 'renameName': return renameName(edit, book);
     case 'setWidth': return setWidth(edit, book);
+    case 'setHidden': return setHidden(edit, book);
+    case 'setFrozen': return setFrozen(edit, book);
+    case 'setFilter': return setFilter(edit, book);
     case 'setSettings': return setSettings(edit, book);
     case 'setTitle': return setTitle(edit, book);
     case 'many': return applyMany(edit, book);

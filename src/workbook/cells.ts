@@ -27,7 +27,7 @@ export interface CellsChanged {
   readonly typed: readonly TypedCell[];
 }
 
-const LOOK_KEYS = ['unit', 'step', 'decimals', 'strong', 'heading', 'align'] as const satisfies readonly (keyof Look)[];
+const LOOK_KEYS = ['unit', 'step', 'decimals', 'strong', 'italic', 'border', 'heading', 'align'] as const satisfies readonly (keyof Look)[];
 
 function sameLook(a: Look | undefined, b: Look | undefined): boolean {
   return a === b || LOOK_KEYS.every((key) => a?.[key] === b?.[key]);

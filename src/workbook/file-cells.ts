@@ -4,8 +4,10 @@ import { filledCells } from './book.ts';
 import { normalCell, normalRow, normalRows } from './cells.ts';
 import { LIMITS } from './limits.ts';
 import type { Problems } from './problems.ts';
-import { bareCellSchema, fullCellSchema, plainCellSchema, read, widthSchema } from './schema.ts';
+import { bareCellSchema, filterSchema, frozenSchema, fullCellSchema, hiddenSchema, plainCellSchema, read, widthSchema } from './schema.ts';
 import type { FileCell, FileWidth } from './schema.ts';
+import { tidyShowing } from './showing.ts';
+import type { Showing } from './showing.ts';
 import type { Cell, Row, Sheet } from './types.ts';
 
 export function fileCell(row: number, col: number, { raw, look, input, note }: Cell): FileCell {
@@ -84,4 +86,19 @@ export function widthsFromFile(value: unknown, where: string, problems: Problems
     else problems.add(`${where}: entry ${at + 1} of its column widths could not be read and was left out.`);
   });
   return widths;
+}
+
+/** What is hidden, kept in view or filtered; without what cannot be read, more shows, and nothing is lost. */
+export function showingFromFile(from: Readonly<Record<string, unknown>>, where: string, problems: Problems): Showing {
+  const part = <T>(key: 'hidden' | 'frozen' | 'filter', schema: Parameters<typeof read<T>>[0], what: string): T | undefined => {
+    if (from[key] === undefined) return undefined;
+    const value = read(schema, from[key]);
+    if (value === undefined) problems.add(`${where}: ${what} could not be read; all of it shows.`);
+    return value;
+  };
+  return tidyShowing({
+    hidden: part('hidden', hiddenSchema, 'which rows and columns are hidden'),
+    frozen: part('frozen', frozenSchema, 'which rows and columns stay in view'),
+    filter: part('filter', filterSchema, 'which rows are to match'),
+  });
 }

@@ -5,7 +5,7 @@
  */
 import { foldName } from '../formula/index.ts';
 import { emptySheet } from './book.ts';
-import { cellsToFile, fullRoom, rowsFromFile, widthsFromFile, widthsToFile } from './file-cells.ts';
+import { cellsToFile, fullRoom, rowsFromFile, showingFromFile, widthsFromFile, widthsToFile } from './file-cells.ts';
 import type { Room } from './file-cells.ts';
 import { LIMITS, counted } from './limits.ts';
 import { nameTextFault, numbered, sheetTextFault, sortNames, tidyName } from './names.ts';
@@ -15,7 +15,7 @@ import {
   settingsSchema, sheetIdSchema, versionSchema,
 } from './schema.ts';
 import type { FileCell, FileWidth } from './schema.ts';
-import type { Area, Book, NamedArea, Settings, Sheet, SheetId } from './types.ts';
+import type { Area, Book, Filter, Frozen, Hidden, NamedArea, Settings, Sheet, SheetId } from './types.ts';
 
 export interface SheetFile {
   readonly id: SheetId;
@@ -23,6 +23,10 @@ export interface SheetFile {
   readonly about?: string;
   readonly widths: readonly FileWidth[];
   readonly cells: readonly FileCell[];
+  /** Each of these only when it says something, as in the sheet itself. */
+  readonly hidden?: Hidden;
+  readonly frozen?: Frozen;
+  readonly filter?: Filter;
 }
 
 export interface NameFile {
@@ -58,6 +62,7 @@ export function writeBook(book: Book): BookFile {
     sheets: sheets.map((sheet) => ({
       id: sheet.id, name: sheet.name, ...(sheet.about && { about: sheet.about }),
       widths: widthsToFile(sheet), cells: cellsToFile(sheet),
+      ...(sheet.hidden && { hidden: sheet.hidden }), ...(sheet.frozen && { frozen: sheet.frozen }), ...(sheet.filter && { filter: sheet.filter }),
     })),
     names: names.map(({ name, kind, area }) => ({
       name, kind, area: area && [area.sheet, area.top, area.left, area.bottom, area.right],
@@ -120,6 +125,7 @@ function readSheet(from: Record<string, unknown>, id: SheetId, name: string, pro
     rows: rowsFromFile(from['cells'], where, problems, room),
     widths: widthsFromFile(from['widths'], where, problems),
     ...(about && { about }),
+    ...showingFromFile(from, where, problems),
   };
 }
 

@@ -100,6 +100,15 @@ export function wayBack(before: Book, after: Book, back: Rewrite): { undo: reado
   return { undo, effects: readAnew(rewritten) };
 }
 
+/** Those of the rewritten formulas that the opposite edit would not spell as they were. */
+export function notBroughtBack(rewritten: readonly RewrittenSheet[], back: Rewrite, book: Book): RewrittenSheet[] {
+  return rewritten.flatMap(({ sheet: id, cells }) => {
+    const sheet = sheetById(book, id);
+    const lost = cells.filter(({ raw, before }) => sheet && back(raw, sheet) !== before.raw);
+    return lost.length === 0 ? [] : [{ sheet: id, cells: lost }];
+  });
+}
+
 /** Tells the engine to read formulas anew whose text is as it was. */
 export function readAnew(rewritten: readonly RewrittenSheet[]): Effect[] {
   return rewritten.map(({ sheet, cells }) => ({

@@ -17,6 +17,8 @@ export {
 export type { PlacedCell } from './book.ts';
 export { areaAt, areaHeight, areaWidth, sameArea } from './area.ts';
 export { freeName, freeSheetName, nameFault, sheetNameFault } from './names.ts';
+export { frozenOf, hiddenColumns, hiddenRows, rowShows } from './showing.ts';
+export { countOf, inRuns, joinRuns, normalRuns, runsOf, withoutRun } from './runs.ts';
 export { focusOf, labelOf } from './label.ts';
 export { copyFrom, cutEdit, pasteEdit, pastedArea } from './clip.ts';
 export type { Clip } from './clip.ts';
@@ -24,7 +26,7 @@ export { NO_HISTORY, entryOf, record, redo, undo } from './history.ts';
 export type { Entry, History, HistoryStep } from './history.ts';
 export { readBook, writeBook } from './file.ts';
 export type { BookFile, NameFile, ReadBook, SheetFile } from './file.ts';
-export { BOOK_FORMAT, FILE_VERSION, TEMPLATE_FORMAT, lookSchema } from './schema.ts';
+export { BOOK_FORMAT, FILE_VERSION, FILTER_TESTS, TEMPLATE_FORMAT, lookSchema } from './schema.ts';
 export type { CellExtras, FileCell, FileWidth } from './schema.ts';
 export { sheetFromTemplate, templateFrom } from './templates.ts';
 export type { FromTemplate, Template, TemplateName } from './templates.ts';

@@ -1,9 +1,11 @@
 /** What an edit is called, after "Undo: ", and where it happens. */
-import { areaName, cellName, columnName, sameName } from '../formula/index.ts';
+import { areaName, cellName, columnName, placeAfterMove, sameName } from '../formula/index.ts';
+import type { LineMove } from '../formula/index.ts';
 import { areaAt, sameArea } from './area.ts';
 import { cellAt, nameCalled, sheetById } from './book.ts';
 import { LIMITS, plural } from './limits.ts';
-import type { Area, Book, Cell, CellChange, Edit, SheetId } from './types.ts';
+import { NO_RUNS, countOf } from './runs.ts';
+import type { Area, Book, Cell, CellChange, Edit, Runs, SheetId } from './types.ts';
 
 function calledSheet(book: Book, id: SheetId): string {
   return sheetById(book, id)?.name ?? 'a sheet that is gone';
@@ -41,6 +43,19 @@ function labelOfName(edit: Extract<Edit, { do: 'setName' }>, book: Book): string
   return sameArea(old.area, target.area) ? `change the name ${name}` : `let ${name} stand for ${placed(book, target.area)}`;
 }
 
+function labelOfHidden({ sheet: id, axis, runs }: Extract<Edit, { do: 'setHidden' }>, book: Book): string {
+  const change = countOf(runs) - countOf(sheetById(book, id)?.hidden?.[axis] ?? NO_RUNS);
+  const what = axis === 'rows' ? 'row' : 'column';
+  if (change === 0) return `hide other ${what}s of ${calledSheet(book, id)}`;
+  return `${change > 0 ? 'hide' : 'show'} ${plural(Math.abs(change), what)} of ${calledSheet(book, id)}`;
+}
+
+function labelOfFrozen({ sheet, rows, columns }: Extract<Edit, { do: 'setFrozen' }>, book: Book): string {
+  if (rows === 0 && columns === 0) return `let all of ${calledSheet(book, sheet)} scroll`;
+  const kept = [rows > 0 ? plural(rows, 'row') : '', columns > 0 ? plural(columns, 'column') : ''].filter((each) => each !== '');
+  return `keep ${kept.join(' and ')} of ${calledSheet(book, sheet)} in view`;
+}
+
 /** In lower case, without a full stop: "type in B4 of Fit". `book` is the workbook before the edit. */
 export function labelOf(edit: Edit, book: Book): string {
   switch (edit.do) {
@@ -49,6 +64,8 @@ export function labelOf(edit: Edit, book: Book): string {
     case 'removeRows': return `remove ${plural(edit.count, 'row')} from ${calledSheet(book, edit.sheet)}`;
     case 'insertColumns': return `insert ${plural(edit.count, 'column')} in ${calledSheet(book, edit.sheet)}`;
     case 'removeColumns': return `remove ${plural(edit.count, 'column')} from ${calledSheet(book, edit.sheet)}`;
+    case 'moveRows': return `move ${plural(edit.count, 'row')} of ${calledSheet(book, edit.sheet)}`;
+    case 'moveColumns': return `move ${plural(edit.count, 'column')} of ${calledSheet(book, edit.sheet)}`;
     case 'moveCells': {
       const from = edit.from.sheet === edit.to.sheet ? areaName(edit.from) : placed(book, edit.from);
       return `move ${from} to ${cellName(edit.to.row, edit.to.col)} of ${calledSheet(book, edit.to.sheet)}`;
@@ -61,6 +78,11 @@ export function labelOf(edit: Edit, book: Book): string {
     case 'setName': return labelOfName(edit, book);
     case 'renameName': return sameName(edit.name, edit.to) ? `spell the name ${edit.to}` : `rename ${edit.name} to ${edit.to}`;
     case 'setWidth': return `set the width of column ${columnName(edit.col)} of ${calledSheet(book, edit.sheet)}`;
+    case 'setHidden': return labelOfHidden(edit, book);
+    case 'setFrozen': return labelOfFrozen(edit, book);
+    case 'setFilter': return edit.filter
+      ? `show only rows that match in ${calledSheet(book, edit.sheet)}`
+      : `show also rows that do not match in ${calledSheet(book, edit.sheet)}`;
     case 'setSettings': return 'change how lengths show';
     case 'setTitle': return 'change the title';
     case 'many': return edit.label;
@@ -83,6 +105,22 @@ function around(sheet: SheetId, cells: readonly CellChange[]): Area | null {
 
 const corner = (sheet: SheetId): Area => ({ sheet, top: 0, left: 0, bottom: 0, right: 0 });
 
+/** Where moved rows or columns stand afterwards. */
+function stretchOf({ at, count, to }: LineMove): { readonly top: number; readonly bottom: number } {
+  const top = placeAfterMove(at, { at, count, to });
+  return { top, bottom: top + count - 1 };
+}
+
+/** The first stretch that is hidden, or shown again. */
+function hiddenFocus({ sheet, axis, runs }: Extract<Edit, { do: 'setHidden' }>, book: Book): Area {
+  const old = sheetById(book, sheet)?.hidden?.[axis] ?? NO_RUNS;
+  const differs = (a: Runs, b: Runs) => a.find(([first, last]) => !b.some((other) => other[0] === first && other[1] === last));
+  const [first, last] = differs(runs, old) ?? differs(old, runs) ?? [0, 0];
+  return axis === 'rows'
+    ? { sheet, top: first, bottom: last, left: 0, right: LIMITS.columns - 1 }
+    : { sheet, top: 0, bottom: LIMITS.rows - 1, left: first, right: last };
+}
+
 /**
  * Where an edit happens, for the selection to go there when it is undone or
  * redone; `null` for one that is not about cells or a sheet. `book` is the
@@ -95,12 +133,20 @@ export function focusOf(edit: Edit, book: Book): Area | null {
     case 'removeRows': return { sheet: edit.sheet, top: edit.at, bottom: edit.at + edit.count - 1, left: 0, right: LIMITS.columns - 1 };
     case 'insertColumns':
     case 'removeColumns': return { sheet: edit.sheet, top: 0, bottom: LIMITS.rows - 1, left: edit.at, right: edit.at + edit.count - 1 };
+    case 'moveRows': return { sheet: edit.sheet, ...stretchOf(edit), left: 0, right: LIMITS.columns - 1 };
+    case 'moveColumns': {
+      const { top: left, bottom: right } = stretchOf(edit);
+      return { sheet: edit.sheet, top: 0, bottom: LIMITS.rows - 1, left, right };
+    }
     case 'moveCells': return areaAt(edit.from, edit.to);
     case 'addSheet': return corner(edit.sheet.id);
     case 'removeSheet':
     case 'renameSheet':
     case 'moveSheet':
-    case 'setAbout': return corner(edit.sheet);
+    case 'setAbout':
+    case 'setFrozen': return corner(edit.sheet);
+    case 'setHidden': return hiddenFocus(edit, book);
+    case 'setFilter': return edit.filter ? { sheet: edit.sheet, ...edit.filter.area } : corner(edit.sheet);
     case 'setWidth': return { sheet: edit.sheet, top: 0, bottom: LIMITS.rows - 1, left: edit.col, right: edit.col };
     case 'setName': return edit.target?.area ?? nameCalled(book, edit.name)?.area ?? null;
     case 'renameName': return nameCalled(book, edit.name)?.area ?? null;

@@ -16,6 +16,8 @@ export const LIMITS = {
   /** A column's width in CSS pixels. */
   narrowest: 24,
   widest: 1_200,
+  /** Rows, and columns, that can be kept in view; more would leave no room for the rest. */
+  frozen: 40,
   sheets: 250,
   /** Digits after the decimal mark that a look may ask for. */
   decimals: 10,

@@ -7,7 +7,7 @@
 import * as v from 'valibot';
 import { UNIT_CODES } from '../quantities/index.ts';
 import { LIMITS } from './limits.ts';
-import type { Look } from './types.ts';
+import type { Condition, Filter, FilterTest, Frozen, Hidden, Look, Runs } from './types.ts';
 
 export const BOOK_FORMAT = 'tape-and-tally/workbook';
 export const TEMPLATE_FORMAT = 'tape-and-tally/template';
@@ -24,6 +24,8 @@ export const lookSchema: v.GenericSchema<unknown, Look> = v.object({
   step: v.exactOptional(v.picklist([8, 16, 32])),
   decimals: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(LIMITS.decimals))),
   strong: v.exactOptional(v.literal(true)),
+  italic: v.exactOptional(v.literal(true)),
+  border: v.exactOptional(v.picklist(['above', 'below', 'around'])),
   heading: v.exactOptional(v.literal(true)),
   align: v.exactOptional(v.picklist(['start', 'centre', 'end'])),
 });
@@ -46,6 +48,33 @@ export type FileCell = readonly [row: number, col: number, raw: string] | readon
 
 export const widthSchema = v.strictTuple([col, v.pipe(v.number(), v.minValue(LIMITS.narrowest), v.maxValue(LIMITS.widest))]);
 export type FileWidth = readonly [col: number, width: number];
+
+const runs = (limit: number): v.GenericSchema<unknown, Runs> => v.array(v.pipe(
+  v.strictTuple([index(limit), index(limit)]),
+  v.check(([first, last]) => first <= last),
+));
+
+export const hiddenSchema: v.GenericSchema<unknown, Hidden> = v.object({ rows: runs(LIMITS.rows), columns: runs(LIMITS.columns) });
+export const frozenSchema: v.GenericSchema<unknown, Frozen> = v.object({ rows: index(LIMITS.frozen + 1), columns: index(LIMITS.frozen + 1) });
+
+/** Complete by its type. */
+const TESTS: Readonly<Record<FilterTest, true>> = {
+  is: true, isNot: true, has: true, hasNot: true, more: true, atLeast: true, less: true, atMost: true, empty: true, filled: true,
+};
+export const FILTER_TESTS = Object.keys(TESTS) as FilterTest[];
+
+const conditionSchema: v.GenericSchema<unknown, Condition> = v.object({
+  col, test: v.picklist(FILTER_TESTS), text: v.pipe(v.string(), v.maxLength(LIMITS.line)),
+});
+
+export const filterSchema: v.GenericSchema<unknown, Filter> = v.object({
+  area: v.pipe(
+    v.object({ top: row, left: col, bottom: row, right: col }),
+    v.check(({ top, left, bottom, right }) => top <= bottom && left <= right),
+  ),
+  conditions: v.array(conditionSchema),
+  hides: runs(LIMITS.rows),
+});
 
 export const lineSchema = v.pipe(v.string(), v.maxLength(LIMITS.line));
 export const noteSchema = text;

@@ -10,6 +10,7 @@ import { sheetNameFault, tidyName } from './names.ts';
 import { mustHaveSheet, sheetsEffect, unchanged } from './outcome.ts';
 import type { Outcome } from './outcome.ts';
 import { EditRefused } from './refused.ts';
+import { tidyShowing } from './showing.ts';
 import type { Book, Edit, Effect, Sheet } from './types.ts';
 
 type EditOf<Do extends Edit['do']> = Extract<Edit, { do: Do }>;
@@ -35,7 +36,7 @@ function tidySheet(sheet: Sheet): Sheet {
     checkWidth(sheet, Number(col), width);
     widths[Number(col)] = width;
   }
-  return { id, name, rows: tidyRows(sheet), widths, ...(about && { about }) };
+  return { id, name, rows: tidyRows(sheet), widths, ...(about && { about }), ...tidyShowing(sheet, name) };
 }
 
 /** What the engine must be told of a sheet that is new to it. */

@@ -4,15 +4,16 @@ import { isWhole, opposite, sameArea, shiftArea } from './area.ts';
 import type { Axis, Shift } from './area.ts';
 import { filledCells, usedColumns, withSheet } from './book.ts';
 import { normalRow, normalRows } from './cells.ts';
-import { restoring, rewriteBook, typedEffects } from './follow.ts';
+import { notBroughtBack, restoring, rewriteBook, typedEffects } from './follow.ts';
 import type { Rewrite, RewrittenSheet } from './follow.ts';
 import { LIMITS, counted, isIndex, plural } from './limits.ts';
 import { mustHaveSheet, unchanged } from './outcome.ts';
 import type { Outcome } from './outcome.ts';
 import { EditRefused } from './refused.ts';
+import { lostByShift, shiftShowing } from './showing.ts';
 import type { Book, CellChange, Edit, Effect, NamedArea, Row, Sheet, SheetId } from './types.ts';
 
-type StructureEdit = Extract<Edit, { readonly at: number; readonly count: number }>;
+type StructureEdit = Extract<Edit, { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns' }>;
 
 const SHIFTS: Record<StructureEdit['do'], Pick<Shift, 'axis' | 'kind'>> = {
   insertRows: { axis: 'rows', kind: 'insert' },
@@ -105,7 +106,7 @@ function placeBefore(place: number, { kind, at, count }: Shift): number {
  * True when nothing typed stands at or past the place. The engine takes such an
  * edit for one beyond its sheet and leaves references as they are.
  */
-function beyondTyped(sheet: Sheet, { axis, at }: Shift): boolean {
+export function beyondTyped(sheet: Sheet, { axis, at }: Pick<Shift, 'axis' | 'at'>): boolean {
   return !sheet.rows.some((row, index) => row !== undefined && (axis === 'rows'
     ? index >= at && row.some((cell) => cell !== undefined && cell.raw !== '')
     : row.length > at && row.some((cell, col) => col >= at && cell !== undefined && cell.raw !== '')));
@@ -136,15 +137,6 @@ function shiftNames(names: readonly NamedArea[], sheet: SheetId, shift: Shift, t
   return { names: changed ? shifted : names, undo, effects };
 }
 
-/** Those of the rewritten formulas that the opposite edit would not spell as they were. */
-function notBroughtBack(rewritten: readonly RewrittenSheet[], back: Rewrite, book: Book): RewrittenSheet[] {
-  return rewritten.flatMap(({ sheet: id, cells }) => {
-    const sheet = mustHaveSheet(book, id);
-    const lost = cells.filter(({ raw, before }) => back(raw, sheet) !== before.raw);
-    return lost.length === 0 ? [] : [{ sheet: id, cells: lost }];
-  });
-}
-
 /** Puts in or takes out rows or columns. Formulas and names follow; the removed cells are in the inverse. */
 export function changeStructure(edit: StructureEdit, book: Book): Outcome {
   const { sheet: id, at, count } = edit;
@@ -157,14 +149,15 @@ export function changeStructure(edit: StructureEdit, book: Book): Outcome {
   const widths = shiftWidths(old.widths, shift);
   const tellAll = beyondTyped(old, shift);
   const { names, undo: undoNames, effects: nameEffects } = shiftNames(book.names, id, shift, tellAll);
-  const shifted = withSheet({ ...book, names }, { ...old, rows, widths });
+  const shown = shiftShowing(old, shift);
+  const shifted = withSheet({ ...book, names }, { ...shown, rows, widths });
 
   const away = editOf(shift, id);
   const home = editOf(opposite(shift), id);
   const rewriteTo = (change: StructureEdit): Rewrite => (formula, own) =>
     rewriteReferences(formula, own, book.sheets, change);
   const followed = rewriteBook(shifted, rewriteTo(away));
-  const sameSheet = rows === old.rows && widths === old.widths;
+  const sameSheet = rows === old.rows && widths === old.widths && shown === old;
   if (sameSheet && names === book.names && followed.rewritten.length === 0) return unchanged(book);
   const lost = notBroughtBack(followed.rewritten, rewriteTo(home), book);
 
@@ -181,6 +174,7 @@ export function changeStructure(edit: StructureEdit, book: Book): Outcome {
       ...(removed.length > 0 ? [{ do: 'setCells', sheet: id, cells: removed } as const] : []),
       ...restoring(restored),
       ...lostWidths(old, shift),
+      ...lostByShift(old, shift),
       ...undoNames,
     ],
     effects: [

@@ -33,6 +33,9 @@ export interface Look {
   /** Show this many decimals. */
   readonly decimals?: number;
   readonly strong?: true;
+  readonly italic?: true;
+  /** A line along the cell's upper or lower edge, or all around it. */
+  readonly border?: 'above' | 'below' | 'around';
   /** A heading row's cell. */
   readonly heading?: true;
   readonly align?: 'start' | 'centre' | 'end';
@@ -50,6 +53,45 @@ export interface Cell {
 /** `undefined` is an empty cell; a row ends with a cell. The normal form is told in `cells.ts`. */
 export type Row = readonly (Cell | undefined)[];
 
+/** Rows or columns by the first and last of each stretch: ascending, none touching the next. */
+export type Runs = readonly (readonly [first: number, last: number])[];
+
+/** Rows and columns that were hidden by hand. */
+export interface Hidden {
+  readonly rows: Runs;
+  readonly columns: Runs;
+}
+
+/** So many rows from the top and columns from the left stay in view while the rest scrolls. */
+export interface Frozen {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** `is` and `isNot` compare the whole cell, `has` and `hasNot` look inside its text; `more` to `atMost` compare figures. */
+export type FilterTest = 'is' | 'isNot' | 'has' | 'hasNot' | 'more' | 'atLeast' | 'less' | 'atMost' | 'empty' | 'filled';
+
+export interface Condition {
+  readonly col: number;
+  readonly test: FilterTest;
+  /** As it was typed, a unit and all; empty for `empty` and `filled`. */
+  readonly text: string;
+}
+
+/**
+ * Show only rows that match. The workbook holds no results, so it holds what
+ * came of matching them: `hides` is as of when the filter was last applied. A
+ * row does not vanish while it is typed in.
+ */
+export interface Filter {
+  /** The rows that are matched; headings are not among them. */
+  readonly area: Omit<Area, 'sheet'>;
+  /** A row matches when it meets all of them. */
+  readonly conditions: readonly Condition[];
+  /** The rows that did not match. */
+  readonly hides: Runs;
+}
+
 export interface Sheet {
   readonly id: SheetId;
   readonly name: string;
@@ -59,6 +101,11 @@ export interface Sheet {
   readonly widths: Readonly<Record<number, number>>;
   /** One line under the name in the list of sheets. */
   readonly about?: string;
+  /** Not there when nothing is. */
+  readonly hidden?: Hidden;
+  /** Not there when all of the sheet scrolls. */
+  readonly frozen?: Frozen;
+  readonly filter?: Filter;
 }
 
 /** A name for a cell or for a block of cells (a size chart is a named block). */
@@ -104,6 +151,8 @@ export interface CellChange {
 export type Edit =
   | { readonly do: 'setCells'; readonly sheet: SheetId; readonly cells: readonly CellChange[] }
   | { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number }
+  /** They go before the one that stood at `to`, or to the end when it is one past the last; what points at them follows. */
+  | { readonly do: 'moveRows' | 'moveColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number; readonly to: number }
   /** Cut and paste: what pointed at the moved cells follows them. */
   | { readonly do: 'moveCells'; readonly from: Area; readonly to: CellAddress }
   | { readonly do: 'addSheet'; readonly sheet: Sheet; readonly at: number }
@@ -116,6 +165,10 @@ export type Edit =
   /** Formulas that use the name follow it. */
   | { readonly do: 'renameName'; readonly name: string; readonly to: string }
   | { readonly do: 'setWidth'; readonly sheet: SheetId; readonly col: number; readonly width: number | null }
+  /** `runs`: all that are hidden by hand from now on. */
+  | { readonly do: 'setHidden'; readonly sheet: SheetId; readonly axis: 'rows' | 'columns'; readonly runs: Runs }
+  | { readonly do: 'setFrozen'; readonly sheet: SheetId; readonly rows: number; readonly columns: number }
+  | { readonly do: 'setFilter'; readonly sheet: SheetId; readonly filter: Filter | null }
   | { readonly do: 'setSettings'; readonly settings: Settings }
   | { readonly do: 'setTitle'; readonly title: string; readonly person: string }
   | { readonly do: 'many'; readonly label: string; readonly edits: readonly Edit[] };

@@ -21,8 +21,8 @@ it('one tab writes; the other reads, says so, and goes on when the first is clos
 
   // Nothing that would change the workbook does, and the first try says why.
   await second.go('B3');
-  await sendKeys({ type: '99 cm' });
-  await press('Enter', 'F2', 'Delete', 'Alt+Insert', 'Alt+i', 'Control+v');
+  await sendKeys({ type: '99cm' });
+  await press('Enter', 'F2', 'Delete', 'Alt+Insert', 'Alt+i', 'Control+v', 'Control+Home');
   await second.settled();
   expect(second.texts()).to.deep.equal(before);
   expect(second.said).to.equal('Nothing can be changed here: open in another tab.');

@@ -19,9 +19,13 @@ interface WorkedOut extends Ast {
   readonly result: unknown;
 }
 
-/** A stand-in for a part of a formula whose value is known. */
-export function workedOut(result: unknown): Ast {
-  return { type: WORKED_OUT, result } as WorkedOut;
+/**
+ * A stand-in for a part of a formula whose value is known. One for a cell still
+ * says that it is, since some functions pass over a text in a cell and not one
+ * in their brackets.
+ */
+export function workedOut(result: unknown, part: Ast): Ast {
+  return (part.type === 'CELL_REFERENCE' ? { ...part, result } : { type: WORKED_OUT, result }) as WorkedOut;
 }
 
 const NO_RESULT = 'The result is larger than a cell can hold, or is no number.';
@@ -108,6 +112,7 @@ export class Evaluation {
   }
 
   #cell(ast: Ast, state: State): unknown {
+    if ('result' in ast) return ast.result;
     const place = ast.reference!.toSimpleCellAddress(state.formulaAddress);
     if (isColOrRowInvalid(place) || (ast.reference!.sheet !== undefined && place.sheet >= 0 && !this.#sheetStands(place.sheet))) {
       return new CellError(ErrorType.REF);

@@ -23,6 +23,7 @@ import {
 import type { FormulaVertex, Inside, Place, Vertex } from './internals.ts';
 import { visitInOrder } from './order.ts';
 import { lostName, PlaceNames } from './sentences.ts';
+import { Spills } from './spills.ts';
 import { refuse, sameValue } from './values.ts';
 
 const CONFIG = {
@@ -68,6 +69,7 @@ export class Host {
   readonly formulas: Formulas;
   readonly changed = new Changed();
   readonly #evaluation: Evaluation;
+  readonly #spills: Spills;
   /** Cells with an error, to be told anew because the places that it names may have moved. */
   #toTell: FormulaVertex[] = [];
 
@@ -76,6 +78,7 @@ export class Host {
     inside._cellContentParser.parse = readContent;
     quicken(inside._dependencyGraph);
     this.formulas = new Formulas(inside._parser);
+    this.#spills = new Spills(inside);
     const { interpreter } = inside._evaluator;
     const arithmetic = new Arithmetic(interpreter.arithmeticHelper);
     let tools: Tools | undefined;
@@ -193,11 +196,16 @@ export class Host {
 
   /** Works out what depends on anything that changed, and notes every cell whose result is another than before. */
   recompute(): void {
-    this.#drain();
-    const dirty = this.graphs.verticesToRecompute();
-    this.graphs.clearDirtyVertices();
-    this.inside.compactLazyTransformationsIfNeeded();
-    if (dirty.length > 0) {
+    // Chance and the date are to be worked out at every change, but once.
+    const seen = new Set<Vertex>();
+    for (let round = 0; round < ROUNDS; round++) {
+      this.#spills.retry();
+      this.#drain();
+      const dirty = this.graphs.verticesToRecompute();
+      this.graphs.clearDirtyVertices();
+      this.inside.compactLazyTransformationsIfNeeded();
+      if (dirty.length === 0 || (round > 0 && dirty.every((vertex) => seen.has(vertex)))) break;
+      for (const vertex of dirty) seen.add(vertex);
       visitInOrder(this.graphs.graph, dirty, (vertex) => this.#renew(vertex), (vertex) => this.#circle(vertex));
     }
     for (const vertex of this.#toTell) if (vertex.idInGraph !== undefined) this.#note(vertex);
@@ -242,7 +250,10 @@ export class Host {
   /** Works one formula out and keeps its result. */
   #work(vertex: FormulaVertex): unknown {
     const lazy = this.inside._lazilyTransformingAstService;
-    if (vertex instanceof ArrayFormulaVertex && (vertex.array.size.isRef || !this.graphs.isThereSpaceForArray(vertex))) return vertex.setNoSpace();
+    if (vertex instanceof ArrayFormulaVertex && (vertex.array.size.isRef || !this.graphs.isThereSpaceForArray(vertex))) {
+      this.#spills.block(vertex);
+      return vertex.setNoSpace();
+    }
     const place = vertex.getAddress(lazy);
     let value: unknown;
     try {
@@ -255,6 +266,9 @@ export class Host {
     }
   }
 }
+
+/** Blocks of results that make room for each other; more would mean that they do so for ever. */
+const ROUNDS = 10;
 
 const ONE_CELL = 'This gives a block of cells, and a cell holds one value: choose one, or reckon with them, as in SUM(A1:A9).';
 

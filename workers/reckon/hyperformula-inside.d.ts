@@ -257,12 +257,14 @@ declare module '*/hyperformula/es/shapes.mjs' {
     dependencyQueryAddresses(vertex: Vertex): readonly (CellAddress | { readonly start: CellAddress; readonly end: CellAddress })[];
     processCellDependencies(dependencies: readonly unknown[], formula: Vertex): void;
     isThereSpaceForArray(vertex: ArrayFormulaVertex): boolean;
+    /** Takes an array's block of cells away from it, but for its own cell. */
+    setNoSpaceIfArray(vertex: ArrayFormulaVertex): void;
     markAsDependentOnStructureChange(vertex: Vertex): void;
     verticesToRecompute(): Vertex[];
     clearDirtyVertices(): void;
   }
   export interface Operations {
-    readonly arraySizePredictor: unknown;
+    readonly arraySizePredictor: { checkArraySize(ast: Ast, formula: CellAddress): { readonly width: number; readonly height: number; readonly isRef: boolean } };
     setCellContent(address: CellAddress, content: unknown): [CellAddress, unknown];
     getOldContent(address: CellAddress): [CellAddress, unknown];
     restoreCell(address: CellAddress, old: unknown): void;

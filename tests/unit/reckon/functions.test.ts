@@ -7,7 +7,8 @@
 import { describe, expect, test } from 'vitest';
 import { UNITS } from '../../../src/quantities/index.ts';
 import type { Result } from '../../../src/reckoning/protocol.ts';
-import { FUNCTIONS } from '../../../src/sewing/index.ts';
+import { functionNamed, FUNCTIONS } from '../../../src/sewing/index.ts';
+import type { SewingFunction } from '../../../src/sewing/index.ts';
 import { policyOf, POLICY_NAMES } from '../../../workers/reckon/functions/policy.ts';
 import { HyperFormula } from '../../../workers/reckon/internals.ts';
 import { Desk, said } from './desk.ts';
@@ -16,24 +17,24 @@ const LIBRARY = HyperFormula.buildEmpty({ licenseKey: 'gpl-v3' })._functionRegis
 const OURS = FUNCTIONS.map(({ name }) => name);
 const ALL = [...new Set([...LIBRARY, ...OURS])];
 
-/** Lists of values with lengths among them; `L`, `M`, `N` are cells with lengths, `B` a block of them, `S` an area. */
+/** Lists of values with lengths among them; `L`, `M`, `N` are cells with lengths, `B` a block of them, `S` an area, `G` an angle. */
 const LISTS: readonly (readonly string[])[] = [
   ['L'], ['B'], ['S'], ['L', 'M'], ['B', 'L'], ['L', 'B'], ['B', 'B'], ['L', '2'], ['2', 'L'], ['B', '2'], ['2', 'B'], ['S', 'L'], ['L', '"x"'], ['"x"', 'L'],
   ['L', 'M', 'N'], ['B', 'L', 'B'], ['L', 'B', 'B'], ['B', 'B', 'L'], ['L', 'B', '0'], ['L', 'B', '2'], ['B', '1', '2'], ['TRUE', 'L', 'M'], ['L', '2', 'M'], ['1', 'L', 'M'], ['2', 'B', 'B'],
   ['L', 'B', '1', 'FALSE'], ['B', '">"&L', 'B'], ['L', '"0.0"'], ['B', 'B', 'B', 'L'], ['L', 'L', '"yes"', '"no"'], ['L', 'B', 'B', 'N'], ['L', 'M', 'N', 'L'], ['1', '2', 'L'], ['L', '1', '2', '3', '4'],
-  ['Z', 'L'], ['Z', 'B'], ['B', 'Z'],
+  ['Z', 'L'], ['Z', 'B'], ['B', 'Z'], ['G'], ['B', '0.5'], ['L', '1', '2', '"x"'],
 ];
 
-const CELLS: Readonly<Record<string, string>> = { L: 'A1', M: 'A2', N: 'A3', B: 'A1:A3', S: 'B1', Z: 'C1:C3' };
+const CELLS: Readonly<Record<string, string>> = { L: 'A1', M: 'A2', N: 'A3', B: 'A1:A3', S: 'B1', Z: 'C1:C3', G: 'B2' };
 
 function cells(scale: number): Record<string, string> {
   const length = (cm: number): string => `${cm * scale} cm`;
-  return { A1: length(20), A2: length(30), A3: length(50), B1: `${400 * scale * scale} cm2`, C1: '1', C2: '2', C3: '3' };
+  return { A1: length(20), A2: length(30), A3: length(50), B1: `${400 * scale * scale} cm2`, B2: '60°', C1: '1', C2: '2', C3: '3' };
 }
 
 /** All outcomes of a function, in the order of the lists. */
 function outcomes(desk: Desk, name: string): Result[] {
-  const formulas = Object.fromEntries(LISTS.map((list, i) => [`H${1 + 6 * i}`, `=${name}(${list.map((word) => word.replace(/\b[LMNBSZ]\b/, (cell) => CELLS[cell]!)).join(';')})`]));
+  const formulas = Object.fromEntries(LISTS.map((list, i) => [`H${1 + 6 * i}`, `=${name}(${list.map((word) => word.replace(/\b[LMNBSZG]\b/, (cell) => CELLS[cell]!)).join(';')})`]));
   desk.type(formulas);
   return LISTS.map((_, i) => desk.result(`H${1 + 6 * i}`));
 }
@@ -48,6 +49,16 @@ function scaled(small: Result, large: Result): string | null {
   return Math.abs(large.value - due) <= 1e-9 * Math.abs(due) ? null : `${said(small)} became ${said(large)}`;
 }
 
+/** Numbers that depend on how a length is written, not on how long it is. */
+const COUNTS_LETTERS = new Set(['FIND', 'LEN', 'SEARCH']);
+
+/** The trade's functions say what they give; their usual values, such as a least allowance, do not scale. */
+function unlike(gives: SewingFunction['gives'], result: Result): string | null {
+  if (result.kind === 'error' || result.kind === 'text' || result.kind === 'span' || gives === 'figure') return null;
+  const due = gives === 'percent' || gives === 'size' ? 'number' : gives;
+  return result.kind === 'quantity' && UNITS[result.unit].dimension === due ? null : `${said(result)} is no ${gives}`;
+}
+
 describe('lengths in every function', () => {
   const small = new Desk(cells(1));
   const large = new Desk(cells(10));
@@ -55,8 +66,9 @@ describe('lengths in every function', () => {
 
   test.each(ALL)('%s', (name) => {
     const [here, there] = [outcomes(small, name), outcomes(large, name)];
+    const given = OURS.includes(name) ? functionNamed(name)!.gives : COUNTS_LETTERS.has(name) ? 'number' : undefined;
     const leaks = LISTS.flatMap((list, i) => {
-      const fault = scaled(here[i]!, there[i]!);
+      const fault = given === undefined ? scaled(here[i]!, there[i]!) : unlike(given, here[i]!);
       return fault === null ? [] : [`${name}(${list.join('; ')}): ${fault}`];
     });
     expect(leaks).toEqual([]);
@@ -80,7 +92,7 @@ describe('plain numbers go the way of the library', () => {
   // -2.5 is left out of INT: there the library departs from OpenFormula, and we do not follow it.
   const VALUES = ['3', '-2.5', '7.25', '0', '12', '4'];
   const own = LIBRARY.filter((name) => policyOf(name).does === 'own');
-  const lists = ['A1', 'A1:A6', 'A1:A6;2', 'A1;A3', 'A3;A1', '2;A1:A6', 'A1:A6;A1:A6', 'A1:A6;">3"', 'A1:A6;">3";A1:A6', 'A1:A6;A1:A6;">3"', '7.25;A1:A6;0', '7.25;A1:B6;1;FALSE()', '7.25;A1:A6;B1:B6', 'A1;3;"a";"b"', '9;A1:A6', '"x";A1'];
+  const listsFor = (name: string): string[] => ['A1', 'A1:A6', ...(name === 'SUBTOTAL' ? [] : ['A1:A6;2']), 'A1;A3', 'A3;A1', '2;A1:A6', 'A1:A6;A1:A6', 'A1:A6;">3"', 'A1:A6;">3";A1:A6', 'A1:A6;A1:A6;">3"', '7.25;A1:A6;0', '7.25;A1:B6;1;FALSE()', '7.25;A1:A6;B1:B6', 'A1;3;"a";"b"', '9;A1:A6', '"x";A1'];
   const rows = VALUES.map((value, i) => [value, String(i)]);
 
   test.each(own)('%s', (name) => {
@@ -88,14 +100,15 @@ describe('plain numbers go the way of the library', () => {
     const plain = HyperFormula.buildEmpty({ licenseKey: 'gpl-v3', dateFormats: ['YYYY-MM-DD'] }) as unknown as Plain;
     plain.addSheet('S');
     plain.setCellContents({ sheet: 0, row: 0, col: 0 }, rows);
-    for (const list of lists) {
+    for (const list of listsFor(name)) {
       desk.type({ H1: `=${name}(${list})` });
       plain.setCellContents({ sheet: 0, row: 0, col: 7 }, `=${name}(${list.replaceAll(';', ',')})`);
       const due = plain.getCellValue({ sheet: 0, row: 0, col: 7 });
       const result = desk.result('H1');
       const got = result.kind === 'quantity' ? result.value : result.kind === 'error' ? 'error' : result.kind === 'empty' ? null : said(result);
       const wanted = typeof due === 'object' && due !== null ? 'error' : typeof due === 'boolean' ? String(due).toUpperCase() : due;
-      if (typeof wanted === 'number' && typeof got === 'number') expect(got, `${name}(${list})`).toBeCloseTo(wanted, 9);
+      // The library rounds what it hands out to ten digits.
+      if (typeof wanted === 'number' && typeof got === 'number') expect(Math.abs(got - wanted), `${name}(${list})`).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(wanted)));
       else expect(got, `${name}(${list})`).toEqual(wanted);
       desk.type({ H1: '' });
       plain.setCellContents({ sheet: 0, row: 0, col: 7 }, null);

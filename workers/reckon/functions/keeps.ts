@@ -4,7 +4,8 @@
  * one kind, and their result gets the unit back.
  */
 import type { UnitCode } from '../../../src/quantities/index.ts';
-import { ErrorType, PercentNumber, SimpleRangeValue } from '../internals.ts';
+import { textSentence } from '../arithmetic.ts';
+import { EmptyValue, ErrorType, PercentNumber, SimpleRangeValue } from '../internals.ts';
 import { Dimensioned, isNumeric, Refusal, valueIn } from '../values.ts';
 import { Kinds } from './kinds.ts';
 import type { Kind } from './kinds.ts';
@@ -27,9 +28,22 @@ export const keeps = ({ of, gives }: Keeping): Own => (call) => {
   const kind = kindOf(call, call.given.filter((_, i) => isOf(i)));
   if (kind instanceof Refusal) return kind;
   if (kind.dimension === 'number' && kind.unit === '') return call.library();
+  for (const [i, given] of call.given.entries()) {
+    const fault = isOf(i) ? noFigure(call, given) : undefined;
+    if (fault) return fault;
+  }
   const result = call.library(call.given.map(({ value }, i) => (isOf(i) ? bare(value) : value)));
   return withUnit(call, result, kind, gives);
 };
+
+/** Beside figures with a unit nothing may pass for a number: not TRUE for 1, nor an empty cell for 0. */
+function noFigure(call: Call, given: Given): Refusal | undefined {
+  const { ast, value } = given;
+  if (value === EmptyValue) return new Refusal(ErrorType.VALUE, ast.type === 'EMPTY' ? `${call.name} has an empty place between its brackets.` : `${call.nameOf(given) ?? 'A cell that is used here'} has no value yet.`);
+  if (typeof value === 'string') return new Refusal(ErrorType.VALUE, textSentence(value));
+  if (typeof value === 'boolean') return new Refusal(ErrorType.VALUE, `${call.name} needs figures of one kind, and got ${value ? 'TRUE' : 'FALSE'}.`);
+  return undefined;
+}
 
 function kindOf(call: Call, given: readonly Given[]): Kind | Refusal {
   const kinds = new Kinds();

@@ -45,7 +45,7 @@ const named = (policy: Policy, names: string): [string, Policy][] => names.split
 
 const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
   ...named(passes(), 'COUNT COUNTA COUNTBLANK IFERROR IFNA ISBLANK ISERR ISERROR ISFORMULA ISLOGICAL ISNA ISNONTEXT ISNUMBER ISREF ISTEXT'),
-  ...named(passes(), 'ARRAYFORMULA COLUMN COLUMNS FALSE HSTACK NA NOW PI RAND ROW ROWS T TODAY TRANSPOSE TRUE VSTACK'),
+  ...named(passes(), 'COLUMN COLUMNS FALSE HSTACK NA NOW PI RAND ROW ROWS T TODAY TRANSPOSE TRUE VSTACK'),
   ...named(passes([0]), 'CHOOSE IF'),
   ['IFS', passes('even')],
   ...named(passes('rest'), 'ARRAY_CONSTRAIN FILTER INDEX'),
@@ -63,6 +63,8 @@ const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
     AVERAGE, AVERAGEIF, COUNTIF, COUNTIFS, HLOOKUP, INT, MATCH, MAX, MAXIFS, MIN, MINIFS, MOD, POWER, PRODUCT, QUOTIENT, ROUND, ROUNDUP,
     SORT, SQRT, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
   }).map(([name, fn]): [string, Policy] => [name, own(fn)]),
+  // The library's takes the unit off a single figure.
+  ['ARRAYFORMULA', own((call) => (call.given.length === 1 ? call.given[0]!.value : call.library()))],
   ['SUBTOTAL', own(subtotal((name) => ownOf(name)))],
   // They would tell of the engine's inside, not of this workbook.
   ...named(absent, 'FORMULATEXT SHEET SHEETS VERSION'),

@@ -36,7 +36,10 @@ export class Call {
     const library = this.tools.library(this.name);
     if (library === undefined) return new Refusal(ErrorType.NAME, `There is no function ${this.name}.`);
     // An empty place between the brackets must stay one: it stands for the usual value.
-    const args = values.map((value, i) => (this.args[i]?.type === 'EMPTY' ? this.args[i] : workedOut(value)));
+    const args = values.map((value, i) => {
+      const part = this.args[i]!;
+      return part.type === 'EMPTY' ? part : workedOut(value, part);
+    });
     return this.told(library({ ...this.ast, args }, this.state));
   }
 

@@ -1,0 +1,53 @@
+/** What would fail a journey is seen: a test of the others' own watch. */
+import { expect, waitUntil } from '@open-wc/testing';
+import { App } from './app.ts';
+
+let app: App;
+
+before(async function () {
+  this.timeout(60_000);
+  app = await App.open();
+});
+beforeEach(() => { app.troubles.length = 0; });
+after(() => app.close());
+
+const seen = (what: RegExp) => waitUntil(() => app.troubles.some((each) => what.test(each)), `${what} is not seen among ${app.troubles.join(' | ')}`);
+
+it('sees nothing where there is nothing', () => app.expectNoTrouble());
+
+it('sees a style attribute', async () => {
+  app.window.document.body.setAttribute('style', 'color: red');
+  await seen(/^policy: style-src-attr/);
+  expect(() => app.expectNoTrouble()).to.throw();
+});
+
+it('sees text that is made into elements without a policy', async () => {
+  expect(() => { app.window.document.createElement('p').innerHTML = '<b>bold</b>'; }).to.throw();
+  await seen(/^policy: require-trusted-types-for/);
+});
+
+it('sees a script in the page and one that is evaluated', async () => {
+  const script = app.window.document.createElement('script');
+  script.textContent = '1';
+  app.window.document.head.append(script);
+  await seen(/^policy: script-src-elem/);
+});
+
+it('sees a connection, though the policy forbids it', async () => {
+  await app.window.fetch('/package.json').catch(() => undefined);
+  await seen(/^policy: connect-src/);
+});
+
+it('sees something fetched from the page’s own server', async () => {
+  const picture = new app.window.Image();
+  picture.src = '/nothing.png';
+  await seen(/^network: .*nothing\.png/);
+});
+
+it('sees an error that nobody caught, and a promise that was given up', async () => {
+  app.window.setTimeout(() => { throw new Error('thrown in the page'); });
+  await seen(/^error: .*thrown in the page/);
+  void app.window.eval;
+  app.window.Promise.reject(new app.window.Error('given up'));
+  await seen(/^rejected: .*given up/);
+});
