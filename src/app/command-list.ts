@@ -38,18 +38,18 @@ export class CommandList extends LitElement {
     const found = this.#found();
     const mac = /Mac|iPhone|iPad/.test(navigator.userAgent);
     return html`<dialog aria-label="All commands" @close=${() => { this.#desk = null; }}>
-      <div class="find"><input type="search" aria-label="What do you want to do?" placeholder="What do you want to do?" role="combobox" aria-expanded="true" aria-controls="list"
+      <div class="find"><input type="search" aria-label="What do you want to do?" placeholder="What do you want to do?" role="combobox" aria-expanded=${found.length > 0} aria-controls="list"
         aria-activedescendant=${found[this.at] ? `c-${found[this.at]!.id}` : nothing}
         .value=${this.sought} @input=${this.#search} @keydown=${this.#key}></div>
-      <div id="list" role="listbox" aria-label="Commands">
+      <div id="list" role="listbox" aria-label="Commands" ?hidden=${found.length === 0}>
         ${GROUPS.map((group) => {
           const members = found.filter((each) => each.group === group);
           return members.length ? html`<div role="group" aria-label=${group}><h3 role="presentation">${group}</h3><ul role="presentation">${members.map((each) => html`<li role="presentation">
             <button role="option" tabindex="-1" id="c-${each.id}" class=${found[this.at] === each ? 'on' : ''} aria-selected=${found[this.at] === each} @click=${() => this.#run(each)}>
               <span>${each.label}</span>${each.keys ? html`<kbd>${keysInWords(each.keys, mac)}</kbd>` : nothing}</button></li>`)}</ul></div>` : nothing;
         })}
-        ${found.length ? nothing : html`<p class="find soft">No command has these words. Try one word, such as row, inches or template.</p>`}
       </div>
+      <p class="find soft" role="status" ?hidden=${found.length > 0}>${found.length ? nothing : 'No command has these words. Try one word, such as row, inches or template.'}</p>
     </dialog>`;
   }
 

@@ -4,10 +4,12 @@
  */
 import type { ShowSystem } from '../workbook/index.ts';
 import type { Desk } from './desk.ts';
+import { CLIPBOARD_COMMANDS, GRID_COMMANDS, type CellScreens } from './grid-commands.ts';
+import type { Theme } from './theme.ts';
 import * as ask from './wishes.ts';
 
 /** What the shell can open; commands ask for these and know nothing of how they look. */
-export interface Screens {
+export interface Screens extends CellScreens {
   openTemplates(): void;
   openKeepTemplate(): void;
   openImport(): void;
@@ -16,8 +18,11 @@ export interface Screens {
   openCommands(): void;
   openRename(): void;
   compare(): void;
-  setTheme(theme: 'auto' | 'light' | 'dark'): void;
+  setTheme(theme: Theme): void;
 }
+
+/** What the menu beside the cells may be of. */
+export type MenuPart = 'cell' | 'row' | 'column' | 'corner';
 
 export interface Command {
   readonly id: string;
@@ -25,6 +30,10 @@ export interface Command {
   readonly group: 'Workbook' | 'Sheet' | 'Cells' | 'Show' | 'Help';
   /** In the notation of tinykeys; `$mod` is Ctrl, or Command on a Mac. */
   readonly keys?: string;
+  /** The grid or the browser listens to these keys itself: they are only told. */
+  readonly native?: true;
+  /** Stands in the menu beside the cells. */
+  readonly menu?: readonly MenuPart[];
   /** When it makes sense; always when missing. */
   when?(desk: Desk): boolean;
   run(desk: Desk, screens: Screens): void;
@@ -60,12 +69,14 @@ export const COMMANDS: readonly Command[] = [
   { id: 'export-sheet', label: 'Save this sheet as CSV…', group: 'Sheet', run: (_, screens) => screens.openExport('sheet') },
   { id: 'export-selection', label: 'Save the selected cells as CSV…', group: 'Sheet', run: (_, screens) => screens.openExport('selection') },
 
-  { id: 'rows-insert', label: 'Insert rows above', group: 'Cells', keys: 'Alt+Insert', run: (desk) => ask.structure(desk, 'insertRows') },
-  { id: 'rows-remove', label: 'Remove the selected rows', group: 'Cells', keys: 'Alt+Delete', run: (desk) => ask.structure(desk, 'removeRows') },
-  { id: 'columns-insert', label: 'Insert columns to the left', group: 'Cells', keys: 'Alt+Shift+Insert', run: (desk) => ask.structure(desk, 'insertColumns') },
-  { id: 'columns-remove', label: 'Remove the selected columns', group: 'Cells', keys: 'Alt+Shift+Delete', run: (desk) => ask.structure(desk, 'removeColumns') },
-  { id: 'mark-input', label: 'Mark as input, or take the mark off', group: 'Cells', keys: 'Alt+KeyI', run: ask.toggleInput },
-  { id: 'mark-heading', label: 'Mark as heading, or take the mark off', group: 'Cells', run: (desk) => ask.toggleLook(desk, 'heading') },
+  ...CLIPBOARD_COMMANDS,
+  { id: 'rows-insert', label: 'Insert rows above', group: 'Cells', keys: 'Alt+Insert', menu: ['cell', 'row'], run: (desk) => ask.structure(desk, 'insertRows') },
+  { id: 'rows-remove', label: 'Remove the selected rows', group: 'Cells', keys: 'Alt+Delete', menu: ['row'], run: (desk) => ask.structure(desk, 'removeRows') },
+  { id: 'columns-insert', label: 'Insert columns to the left', group: 'Cells', keys: 'Alt+Shift+Insert', menu: ['cell', 'column'], run: (desk) => ask.structure(desk, 'insertColumns') },
+  { id: 'columns-remove', label: 'Remove the selected columns', group: 'Cells', keys: 'Alt+Shift+Delete', menu: ['column'], run: (desk) => ask.structure(desk, 'removeColumns') },
+  ...GRID_COMMANDS,
+  { id: 'mark-input', label: 'Mark as input, or take the mark off', group: 'Cells', keys: 'Alt+KeyI', menu: ['cell'], run: ask.toggleInput },
+  { id: 'mark-heading', label: 'Mark as heading, or take the mark off', group: 'Cells', menu: ['row'], run: (desk) => ask.toggleLook(desk, 'heading') },
   { id: 'mark-strong', label: 'Show strong, or not', group: 'Cells', keys: 'Alt+KeyS', run: (desk) => ask.toggleLook(desk, 'strong') },
   ...(['mm', 'cm', 'm', 'in', 'yd'] as const).map((unit): Command => ({ id: `unit-${unit}`, label: `Show these cells in ${unit === 'in' ? 'inches' : unit === 'yd' ? 'yards and inches' : unit}`, group: 'Cells', run: (desk) => ask.showUnit(desk, unit) })),
   { id: 'unit-none', label: 'Show these cells as the workbook does', group: 'Cells', run: (desk) => ask.showUnit(desk, null) },
@@ -79,7 +90,7 @@ export const COMMANDS: readonly Command[] = [
   { id: 'theme-light', label: 'Light: pattern tissue', group: 'Show', run: (_, screens) => screens.setTheme('light') },
   { id: 'theme-dark', label: 'Dark: chalk on cloth', group: 'Show', run: (_, screens) => screens.setTheme('dark') },
 
-  { id: 'commands', label: 'All commands', group: 'Help', keys: '$mod+Period', run: (_, screens) => screens.openCommands() },
+  { id: 'commands', label: 'All commands', group: 'Help', keys: '$mod+Period', menu: ['cell', 'row', 'column', 'corner'], run: (_, screens) => screens.openCommands() },
 ];
 
 export function command(id: string): Command {
@@ -91,6 +102,6 @@ export function command(id: string): Command {
 /** "Ctrl + Z", as it is written for a person. */
 export function keysInWords(keys: string, mac: boolean): string {
   return keys.split('+')
-    .map((key) => ({ $mod: mac ? '⌘' : 'Ctrl', Period: '.', PageDown: 'Page Down', PageUp: 'Page Up' })[key] ?? key.replace(/^Key/, ''))
+    .map((key) => ({ $mod: mac ? '⌘' : 'Ctrl', Period: '.', PageDown: 'Page Down', PageUp: 'Page Up', ArrowLeft: '←', ArrowRight: '→' })[key] ?? key.replace(/^Key/, ''))
     .join(' + ');
 }

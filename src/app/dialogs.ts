@@ -7,6 +7,7 @@ import { chartSheetEdit } from './chart-edit.ts';
 import type { Screens } from './commands.ts';
 import type { Comparing } from './comparing.ts';
 import type { Desk } from './desk.ts';
+import type { CellScreens } from './grid-commands.ts';
 import { areaInWords, goTo, nameSelection } from './naming.ts';
 import { comparisonTable, sheetTable } from './out-tables.ts';
 import { fileName, saveFile } from './save-file.ts';
@@ -33,7 +34,7 @@ export class Dialogs {
     this.host.requestUpdate();
   }
 
-  get screens(): Omit<Screens, 'openCommands' | 'compare' | 'setTheme'> {
+  get screens(): Omit<Screens, keyof CellScreens | 'openCommands' | 'compare' | 'setTheme'> {
     return {
       openTemplates: () => { this.#say(''); this.#get<TemplatesPanel>('tt-templates').openStart(); },
       openKeepTemplate: () => this.#get<TemplatesPanel>('tt-templates').openKeep(),
@@ -42,6 +43,7 @@ export class Dialogs {
       openNames: () => { this.#say(''); this.#get<NamesPanel>('tt-names').open(); },
       openRename: () => {
         const { book, sheet } = this.desk();
+        this.#say('');
         this.#get<RenamePanel>('tt-rename').open({ title: book.title, person: book.person, sheet: sheet.name, about: sheet.about ?? '' });
       },
     };
@@ -91,13 +93,15 @@ export class Dialogs {
     on<{ from: string; to: string }>('tt-rename-name', ({ from, to }) => {
       const fault = nameFault(to, this.desk().book, from);
       if (fault) this.#say(fault);
-      else this.desk().do({ do: 'renameName', name: from, to });
+      else if (!this.desk().do({ do: 'renameName', name: from, to })) this.#say(this.desk().said);
     });
     on<{ name: string }>('tt-remove-name', ({ name }) => this.desk().do({ do: 'setName', name, target: null }));
-    on<{ name: string; chart: boolean }>('tt-add-name', ({ name, chart }) => {
+    on<{ name: string; chart: boolean }>('tt-add-name', ({ name, chart }, event) => {
       const taken = nameCalled(this.desk().book, name);
       if (taken) this.#say(`The name “${taken.name}” is taken. Choose another, or rename that one first.`);
       else if (!nameSelection(this.desk(), name, chart)) this.#say(this.desk().said);
+      else return;
+      event.preventDefault();
     });
     on<Titles>('tt-rename', (titles) => this.#rename(titles));
   }
@@ -115,6 +119,7 @@ export class Dialogs {
     if (sheet.trim() !== now.name) edits.push({ do: 'renameSheet', sheet: now.id, name: sheet.trim() });
     if (about.trim() !== (now.about ?? '')) edits.push({ do: 'setAbout', sheet: now.id, about: about.trim() });
     if (edits.length === 0 || desk.do(edits.length === 1 ? edits[0]! : { do: 'many', label: 'rename', edits })) this.#get<RenamePanel>('tt-rename').close();
+    else this.#say(desk.said);
   }
 
   #start(id: string): void {

@@ -5,8 +5,10 @@ import { Supervisor, startReckonWorker } from '../reckoning/index.ts';
 import { demoBook, demoOpens } from './demo.ts';
 import { Desk } from './desk.ts';
 import { App } from './shell.ts';
+import { restoreTheme } from './theme.ts';
 
 document.adoptedStyleSheets.push(tokens.styleSheet!);
+restoreTheme();
 
 const database = new Database();
 const keeper = new Keeper(database);

@@ -24,6 +24,11 @@ export class SheetList extends LitElement {
   @property({ attribute: false }) sheets: readonly Sheet[] = [];
   @property({ type: Number }) current: SheetId = 0;
 
+  /** Goes to the open sheet's line. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>('[aria-current]')?.focus();
+  }
+
   override render(): TemplateResult {
     return html`
       <h2 id="sheets">This garment</h2>

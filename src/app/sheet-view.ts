@@ -2,9 +2,10 @@
 import { columnName, isFormula } from '../formula/index.ts';
 import { readQuantity, show, showSpan, type ShowAs } from '../quantities/index.ts';
 import type { Results } from '../reckoning/index.ts';
-import { LIMITS, usedArea, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
+import { LIMITS, frozenOf, usedArea, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
 import type { CellView, SheetView } from '../grid/index.ts';
 import { shownResult } from '../panels/index.ts';
+import { conditionOf, hiddenOf, tallRows } from './sheet-shape.ts';
 
 const ROWS = 100;
 const COLUMNS = 26;
@@ -20,6 +21,8 @@ export interface Reach {
 /** @param waiting the engine has not answered the last edit yet */
 export function sheetView(sheet: Sheet, results: Results, as: ShowAs, waiting: boolean, reach: Reach = { rows: 0, columns: 0 }): SheetView {
   const used = usedArea(sheet);
+  const hidden = hiddenOf(sheet);
+  const { rows, columns } = frozenOf(sheet);
   return {
     id: sheet.id,
     name: sheet.name,
@@ -28,6 +31,10 @@ export function sheetView(sheet: Sheet, results: Results, as: ShowAs, waiting: b
     used: { rows: used ? used.bottom + 1 : 0, cols: used ? used.right + 1 : 0 },
     width: (col) => sheet.widths[col] ?? (col === 0 ? LABEL_WIDTH : USUAL_WIDTH),
     columnTitle: columnName,
+    ...(hidden && { hidden }),
+    ...((rows > 0 || columns > 0) && { frozen: { rows, cols: columns } }),
+    tall: tallRows(sheet),
+    ...(sheet.filter && { filtered: (col: number) => conditionOf(sheet, col) }),
     cell: (row, col) => {
       const cell = cellAt(sheet, row, col);
       return cell || results.at(sheet.id, row, col).kind !== 'empty' ? cellView(cell, row, col, sheet, results, as, waiting) : null;
@@ -48,7 +55,7 @@ function cellView(cell: Cell | undefined, row: number, col: number, sheet: Sheet
   const look = cell?.look;
   const shared = {
     input: cell?.input ?? false,
-    strong: look?.strong, heading: look?.heading, align: look?.align,
+    strong: look?.strong, italic: look?.italic, heading: look?.heading, align: look?.align, border: look?.border,
     formula, note: cell?.note,
   };
   if (result.kind === 'empty') {

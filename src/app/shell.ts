@@ -1,7 +1,9 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { tinykeys } from 'tinykeys';
 import '../panels/index.ts';
+import './cell-menu.ts';
 import './command-list.ts';
 import './sheet-list.ts';
 import { controls } from '../look/index.ts';
@@ -9,9 +11,10 @@ import { cellName } from '../formula/index.ts';
 import { readQuantity } from '../quantities/index.ts';
 import type { TemplateStore } from '../keeping/index.ts';
 import type { FunctionCard, Working } from '../reckoning/index.ts';
-import { joinEntryLine, type CommitDetail, type EntryLine, type Grid, type SheetView } from '../grid/index.ts';
+import { joinEntryLine, type ColumnWidth, type CommitDetail, type EntryLine, type Grid, type SheetView } from '../grid/index.ts';
 import { cellAt, type SheetId, type ShowSystem } from '../workbook/index.ts';
 import { COMMANDS, command } from './commands.ts';
+import { CellWishes } from './cell-wishes.ts';
 import { Clipboard } from './clipboard.ts';
 import type { CommandList } from './command-list.ts';
 import { Comparing } from './comparing.ts';
@@ -19,10 +22,12 @@ import type { Desk } from './desk.ts';
 import { Dialogs } from './dialogs.ts';
 import { keptInWords } from './kept.ts';
 import { goTo, nameSelection, nameOf } from './naming.ts';
+import { Over } from './over.ts';
 import { placeName, rowLabel } from './places.ts';
 import { sheetView, showAsFor, type Reach } from './sheet-view.ts';
 import { shellStyles } from './shell-styles.ts';
-import { clearArea, typeInto } from './wishes.ts';
+import { setTheme } from './theme.ts';
+import { clearArea, setWidths, typeInto } from './wishes.ts';
 
 const SYSTEMS: readonly { readonly show: ShowSystem; readonly label: string; readonly title: string }[] = [
   { show: 'own', label: 'as typed', title: 'Each length in the unit it was typed in' },
@@ -40,28 +45,37 @@ export class App extends LitElement {
   @state() private cards: readonly FunctionCard[] = [];
   @state() private working: Working | null = null;
   @state() private panel: 'working' | 'side-by-side' = 'working';
-  @state() private drawer = false;
-  @state() private panelOpen = false;
 
   @query('tt-grid') private grid!: Grid;
   @query('tt-entry-line') private entryLine!: EntryLine;
   @query('tt-command-list') private commandList!: CommandList;
 
+  readonly #over = new Over(this);
   readonly #comparing = new Comparing();
   readonly #clipboard = new Clipboard();
+  readonly #cells = new CellWishes(this, () => this.desk);
   readonly #dialogs = new Dialogs(this, () => this.desk, () => this.#comparing);
   #view: SheetView | null = null;
   #seen: readonly unknown[] = [];
   readonly #reaches = new Map<SheetId, Reach>();
   #workingOf = '';
-  #sheetSeen: number | null = null;
+  #sheetSeen: SheetId | null = null;
+  #unbindKeys = (): void => undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.desk.addEventListener('change', this.#changed);
     this.desk.addEventListener('results', this.#results);
     this.#comparing.addEventListener('change', this.#changed);
-    tinykeys(window, Object.fromEntries(COMMANDS.filter(({ keys }) => keys).map(({ keys, id }) => [keys!, (event: KeyboardEvent) => this.#key(event, id)])), { ignore: () => false });
+    this.#unbindKeys = tinykeys(window, Object.fromEntries(COMMANDS.filter(({ keys, native }) => keys && !native).map(({ keys, id }) => [keys!, (event: KeyboardEvent) => this.#key(event, id)])), { ignore: () => false });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.desk.removeEventListener('change', this.#changed);
+    this.desk.removeEventListener('results', this.#results);
+    this.#comparing.removeEventListener('change', this.#changed);
+    this.#unbindKeys();
   }
 
   useTemplates(store: TemplateStore): Promise<void> {
@@ -86,13 +100,13 @@ export class App extends LitElement {
     const remark = raw.startsWith('=') || raw.startsWith("'") ? '' : remarkOn(raw);
     return html`
       <header>
-        <button class="menu" aria-expanded=${this.drawer} @click=${() => { this.drawer = true; }}>☰ Sheets</button>
+        <button class="menu" aria-expanded=${this.#over.has('sheets')} @click=${() => this.#over.open('sheets')}>☰ Sheets</button>
         <h1><button title="Rename" @click=${() => this.#run('rename')}>${book.title}</button></h1>
         <span class="whom ${kept.trouble ? 'not' : ''}">${book.person ? `for ${book.person} · ` : ''}${kept.words}</span>
         <fieldset><legend>How lengths show</legend><span class="choice">${SYSTEMS.map(({ show, label, title }) => html`
           <button title=${title} aria-pressed=${book.settings.show === show} @click=${() => this.#run(`show-${show}`)}>${label}</button>`)}</span></fieldset>
         <select class="roomy" aria-label="Inches shown to" title="Inches shown to the nearest" @change=${(event: Event) => this.#run(`inches-${(event.target as HTMLSelectElement).value}`)}>
-          ${[8, 16, 32].map((step) => html`<option value=${step} ?selected=${book.settings.inchStep === step}>1/${step} in</option>`)}
+          ${[8, 16, 32].map((step) => html`<option value=${step} .selected=${live(book.settings.inchStep === step)}>1/${step} in</option>`)}
         </select>
         <button class="roomy" title=${desk.history.done.at(-1)?.label ?? 'Nothing to undo'} ?disabled=${desk.history.done.length === 0} @click=${() => this.#run('undo')}>Undo</button>
         <button class="roomy" title=${desk.history.undone.at(-1)?.label ?? 'Nothing to do again'} ?disabled=${desk.history.undone.length === 0} @click=${() => this.#run('redo')}>Do again</button>
@@ -100,19 +114,20 @@ export class App extends LitElement {
         <button @click=${() => this.#run('commands')}>Commands</button>
       </header>
       ${this.#banner()}
-      <tt-sheet-list class=${this.drawer ? 'open' : ''} .sheets=${book.sheets} .current=${sheet.id}
-        @tt-open-sheet=${(event: CustomEvent<{ sheet: number }>) => { this.drawer = false; desk.openSheet(event.detail.sheet); this.grid.focus(); }}
-        @tt-run=${(event: CustomEvent<{ id: string }>) => { this.drawer = false; this.#run(event.detail.id); }}></tt-sheet-list>
-      ${this.drawer ? html`<button class="veil" aria-label="Close the list of sheets" @click=${() => { this.drawer = false; }}></button>` : nothing}
+      <tt-sheet-list class=${this.#over.has('sheets') ? 'open' : ''} @keydown=${this.#over.escape} .sheets=${book.sheets} .current=${sheet.id}
+        @tt-open-sheet=${(event: CustomEvent<{ sheet: number }>) => { this.#over.show(null); desk.openSheet(event.detail.sheet); this.grid.focus(); }}
+        @tt-run=${(event: CustomEvent<{ id: string }>) => { this.#over.show(null); this.#run(event.detail.id); }}></tt-sheet-list>
+      ${this.#over.has('sheets') ? html`<button class="veil" aria-label="Close the list of sheets" @click=${this.#over.close}></button>` : nothing}
       <main>
         <tt-entry-line .place=${cellName(row, col)} .name=${nameOf(book, desk.area)} .label=${rowLabel(sheet, row, col)} .sheet=${sheet.id} .row=${row} .col=${col}
           .raw=${raw} .fault=${result.kind === 'error' ? result.sentence : remark} ?remark=${result.kind !== 'error'} .cards=${this.cards} .names=${book.names.map(({ name }) => name)}
           .sheets=${book.sheets.map(({ name }) => name)} ?readonly=${desk.reading !== null}></tt-entry-line>
         <tt-grid .view=${this.#sheetView()} .selection=${selection} .rawAt=${(r: number, c: number) => cellAt(desk.sheet, r, c)?.raw ?? ''}
-          .cards=${this.cards} .names=${book.names.map(({ name }) => name)} .sheets=${book.sheets.map(({ name }) => name)} ?readonly=${desk.reading !== null}></tt-grid>
+          .threads=${this.#cells.threads} .cards=${this.cards} .names=${book.names.map(({ name }) => name)} .sheets=${book.sheets.map(({ name }) => name)}
+          ?readonly=${desk.reading !== null}></tt-grid>
       </main>
-      <aside class=${this.panelOpen ? 'open' : ''} aria-label=${comparing ? 'Side by side' : 'Working'}>
-        <button class="panel-close" @click=${() => { this.panelOpen = false; }}>Close</button>
+      <aside class=${this.#over.has('panel') ? 'open' : ''} @keydown=${this.#over.escape} aria-label=${comparing ? 'Side by side' : 'Working'}>
+        <button class="panel-close" @click=${this.#over.close}>Close</button>
         ${comparing
           ? html`<tt-side-by-side .comparison=${this.#comparing.comparison} .as=${desk.showAs} .candidate=${this.#candidate()}></tt-side-by-side>`
           : html`<tt-working .heading=${rowLabel(sheet, row, col)} .place=${`${sheet.name} ${cellName(row, col)}`} .raw=${raw} .result=${result}
@@ -120,11 +135,12 @@ export class App extends LitElement {
       </aside>
       <footer>
         ${desk.said ? html`<span class="said">${desk.said}</span>` : html`<span class="hint">Typed figures are basted; the rest is worked out.</span>`}
-        <button class="show-panel" @click=${() => { this.panelOpen = true; }}>${comparing ? 'Side by side' : 'Working'}</button>
+        <button class="show-panel" aria-expanded=${this.#over.has('panel')} @click=${() => this.#over.open('panel')}>${comparing ? 'Side by side' : 'Working'}</button>
         <span class="end took">${engineInWords(desk)}</span>
       </footer>
       <div class="aloud" role="status" aria-live="polite">${desk.said}</div>
       ${this.#dialogs.render()}
+      <tt-cell-menu @tt-run=${(event: CustomEvent<{ id: string }>) => { this.grid.focus(); this.#run(event.detail.id); }}></tt-cell-menu>
       <tt-command-list @tt-run=${(event: CustomEvent<{ id: string }>) => this.#run(event.detail.id)}></tt-command-list>
     `;
   }
@@ -142,8 +158,9 @@ export class App extends LitElement {
       this.#reaches.set(desk.sheetId, { rows: rowCount, columns: colCount });
       this.requestUpdate();
     });
-    on<{ col: number; width: number | null }>('tt-width', ({ col, width }) => desk.do({ do: 'setWidth', sheet: desk.sheetId, col, width }));
+    on<{ widths: readonly ColumnWidth[] }>('tt-width', ({ widths }) => setWidths(desk, widths));
     this.#clipboard.listen(renderRoot, desk);
+    this.#cells.listen(renderRoot);
     on<{ text?: string; area?: typeof desk.area }>('tt-go', ({ text, area }) => {
       if (area) desk.selectArea(area);
       else if (text !== undefined) goTo(desk, text);
@@ -153,7 +170,7 @@ export class App extends LitElement {
       nameSelection(desk, text);
       this.grid.focus();
     });
-    on('tt-close', () => { this.panel = 'working'; this.panelOpen = false; this.grid.focus(); });
+    on('tt-close', () => { this.panel = 'working'; this.#over.show(null); this.grid.focus(); });
     on<Parameters<Comparing['change']>[0]>('tt-compare', (change) => {
       this.#comparing.change(change, { sheet: desk.sheetId, ...desk.selection.focus }, desk.book);
       this.#compare();
@@ -164,6 +181,7 @@ export class App extends LitElement {
   }
 
   protected override willUpdate(): void {
+    this.#cells.followBook();
     void this.#fetchWorking();
   }
 
@@ -203,13 +221,13 @@ export class App extends LitElement {
     const { desk } = this;
     const { row, col } = desk.selection.focus;
     const raw = cellAt(desk.sheet, row, col)?.raw ?? '';
-    const key = `${desk.sheetId} ${row} ${col} ${raw} ${desk.results.revision}`;
+    const cell = `${desk.sheetId} ${row} ${col} ${raw}`;
+    const key = `${cell} ${desk.results.revision}`;
     if (key === this.#workingOf) return;
+    // Another cell's working must not stand under this one's heading, however long the answer takes.
+    if (!this.#workingOf.startsWith(`${cell} `)) this.working = null;
     this.#workingOf = key;
-    if (!raw.startsWith('=') || !desk.engine) {
-      this.working = null;
-      return;
-    }
+    if (!raw.startsWith('=') || !desk.engine) return;
     const working = await desk.engine.working({ sheet: desk.sheetId, row, col }).catch(() => null);
     if (key === this.#workingOf) this.working = working;
   }
@@ -231,16 +249,14 @@ export class App extends LitElement {
     if (when && !when(desk)) return;
     run(desk, {
       ...this.#dialogs.screens,
+      ...this.#cells.screens,
       openCommands: () => this.commandList.open(desk),
       compare: () => {
         this.panel = this.panel === 'side-by-side' ? 'working' : 'side-by-side';
-        this.panelOpen = true;
+        this.#over.show('panel');
         this.#compare();
       },
-      setTheme: (theme) => {
-        if (theme === 'auto') delete document.documentElement.dataset.theme;
-        else document.documentElement.dataset.theme = theme;
-      },
+      setTheme,
     });
   }
 
@@ -248,7 +264,9 @@ export class App extends LitElement {
     // A text that is being typed has its own undo, and a dialog its own keys.
     const inText = this.entryLine.editing || this.grid.editing || this.renderRoot.querySelector('tt-side-by-side')?.matches(':focus-within');
     const inDialog = event.composedPath().some((each) => each instanceof HTMLDialogElement);
-    if (inDialog || (inText && (id === 'undo' || id === 'redo'))) return;
+    // Some systems move the caret by these.
+    const movesCaret = /Arrow/.test(event.key);
+    if (inDialog || (inText && (movesCaret || id === 'undo' || id === 'redo'))) return;
     event.preventDefault();
     this.#run(id);
   }

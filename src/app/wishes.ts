@@ -1,6 +1,6 @@
 /** What commands mean as edits of the workbook. No looks, no storage. */
 import type { UnitCode } from '../quantities/index.ts';
-import { cellAt, emptySheet, freeSheetName, sheetById, usedArea, type Area, type Cell, type CellAddress, type CellChange, type Look, type Sheet } from '../workbook/index.ts';
+import { cellAt, emptySheet, freeSheetName, sheetById, usedArea, type Area, type Cell, type CellAddress, type CellChange, type Edit, type Look, type Sheet } from '../workbook/index.ts';
 import type { Desk } from './desk.ts';
 
 export function addBlankSheet(desk: Desk): void {
@@ -54,6 +54,12 @@ export function typeInto(desk: Desk, { sheet, row, col }: CellAddress, raw: stri
   if ((before?.raw ?? '') === raw) return true;
   const cell = raw === '' ? emptied(before) : { ...before, raw };
   return desk.do({ do: 'setCells', sheet, cells: [{ row, col, cell }] });
+}
+
+/** Columns whose widths change at once are one edit. */
+export function setWidths(desk: Desk, widths: readonly { readonly col: number; readonly width: number | null }[]): void {
+  const edits = widths.map(({ col, width }): Edit => ({ do: 'setWidth', sheet: desk.sheetId, col, width }));
+  if (edits.length) desk.do(edits.length === 1 ? edits[0]! : { do: 'many', label: `set the width of ${edits.length} columns in ${desk.sheet.name}`, edits });
 }
 
 /** Text from elsewhere, as rows of cells, into the sheet from the selection's top left: one edit. */

@@ -26,7 +26,7 @@ export function moveBack({ at, count, to }: LineMove): LineMove {
  */
 export function runAfterMove({ first, last }: Run, move: LineMove): Run {
   const { low, middle, high } = stretches(move);
-  const all = first <= low && last >= high - 1;
+  const all = (first <= low && last >= high - 1) || low === middle || middle === high;
   const outside = last < low || first >= high;
   const inOne = first >= low && last < high && (last < middle || first >= middle);
   if (all || outside) return { first, last };

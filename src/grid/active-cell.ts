@@ -10,11 +10,11 @@ import type { CellPlace } from './view.ts';
 export class ActiveCell {
   #element: Element | null = null;
 
-  mark(body: Element, field: Element, { row, col }: CellPlace, editing: boolean): void {
+  mark(within: Element, field: Element, { row, col }: CellPlace, editing: boolean): void {
     const id = `cell-${row}-${col}`;
     if (!this.#element?.isConnected || this.#element.id !== id) {
       this.#element?.removeAttribute('id');
-      this.#element = body.querySelector(`[aria-rowindex="${row + 2}"]`)?.querySelector(`[aria-colindex="${col + 2}"]`) ?? null;
+      this.#element = within.querySelector(`[aria-rowindex="${row + 2}"]`)?.querySelector(`[aria-colindex="${col + 2}"]`) ?? null;
       if (this.#element) this.#element.id = id;
     }
     if (editing) return;

@@ -16,18 +16,22 @@ export interface CommitDetail extends CellAddress {
 
 export interface ClipDetail {
   readonly area: CellArea;
-  /** What goes out as `text/plain`: to tell one's own cells from others' when they come back. */
-  readonly text: string;
+  /**
+   * What goes out as `text/plain`: to tell one's own cells from others' when
+   * they come back. Of many cells it is promised: it comes when they are on the
+   * clipboard, and not at all, with an error, when they could not be put there.
+   */
+  readonly text: string | Promise<string>;
   /** The event's own; more may be put on it. `null` when the browser gave none. */
   readonly data: DataTransfer | null;
 }
 
 export interface PasteDetail {
   readonly area: CellArea;
+  /** What came as `text/plain`. */
   readonly text: string;
-  /** The text as rows of cells, at least one by one. */
+  /** What came as rows of cells, at least one by one: by its HTML where that says more than the text. */
   readonly table: readonly (readonly string[])[];
-  readonly data: DataTransfer | null;
 }
 
 export interface EditDetail extends CellAddress {
@@ -42,6 +46,27 @@ export interface EditEndDetail extends CellAddress {
   readonly then: Then | null;
 }
 
+export interface ColumnWidth {
+  readonly col: number;
+  /** `null`: back to the usual width. */
+  readonly width: number | null;
+}
+
+export interface FillDetail {
+  /** The cells that go on. */
+  readonly from: CellArea;
+  /** All cells after the fill, the first among them. */
+  readonly to: CellArea;
+}
+
+export interface MenuDetail {
+  /** In the window. */
+  readonly x: number;
+  readonly y: number;
+  /** What it was asked at. It is selected already. */
+  readonly part: 'cell' | 'row' | 'column' | 'corner';
+}
+
 export interface GridEvents {
   'tt-select': { readonly selection: Selection };
   'tt-commit': CommitDetail;
@@ -50,8 +75,10 @@ export interface GridEvents {
   /** As copy; the cells are to move when they are pasted. */
   'tt-cut': ClipDetail;
   'tt-paste': PasteDetail;
-  /** `width: null`: back to the usual width. */
-  'tt-width': { readonly col: number; readonly width: number | null };
+  /** One action, whatever number of columns. */
+  'tt-width': { readonly widths: readonly ColumnWidth[] };
+  'tt-fill': FillDetail;
+  'tt-menu': MenuDetail;
   'tt-edit-start': EditDetail;
   'tt-edit-change': EditDetail;
   'tt-edit-end': EditEndDetail;
@@ -79,6 +106,8 @@ declare global {
     'tt-cut': GridEvent<'tt-cut'>;
     'tt-paste': GridEvent<'tt-paste'>;
     'tt-width': GridEvent<'tt-width'>;
+    'tt-fill': GridEvent<'tt-fill'>;
+    'tt-menu': GridEvent<'tt-menu'>;
     'tt-edit-start': GridEvent<'tt-edit-start'>;
     'tt-edit-change': GridEvent<'tt-edit-change'>;
     'tt-edit-end': GridEvent<'tt-edit-end'>;

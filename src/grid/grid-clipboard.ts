@@ -1,7 +1,13 @@
-/** Copy, cut and paste of the selected cells through the browser's own clipboard events. */
-import { fromClipboard, toHtml, toTsv } from './clipboard.ts';
+/**
+ * Copy, cut and paste of the selected cells through the browser's own clipboard
+ * events. What is large is written a little later: its text is put together in
+ * slices, so that the page never stands still, and promised to the clipboard.
+ */
+import { bestTable } from './clip-html.ts';
+import { toHtml, toTsv } from './clipboard.ts';
 import { send } from './events.ts';
 import { areaOf, trimmed, type Ground } from './select.ts';
+import { inSlices } from './slices.ts';
 import type { CellArea, Selection, SheetView } from './view.ts';
 
 export interface ClipboardHost extends HTMLElement {
@@ -12,15 +18,46 @@ export interface ClipboardHost extends HTMLElement {
   readonly readonly: boolean;
 }
 
+/** So many cells are put together within the event. */
+const AT_ONCE = 4_000;
+/** The sheet may change while it is copied; then it is begun anew, but not for ever. */
+const TRIES = 5;
+
+function rowTexts(view: SheetView, row: number, { left, right }: CellArea): string[] {
+  const line: string[] = [];
+  for (let col = left; col <= right; col++) line.push(view.cell(row, col)?.text ?? '');
+  return line;
+}
+
 /** The cells' texts as shown. */
 export function textsOf(view: SheetView, area: CellArea): string[][] {
-  const table: string[][] = [];
-  for (let row = area.top; row <= area.bottom; row++) {
-    const line: string[] = [];
-    for (let col = area.left; col <= area.right; col++) line.push(view.cell(row, col)?.text ?? '');
-    table.push(line);
+  return Array.from({ length: area.bottom - area.top + 1 }, (_, at) => rowTexts(view, area.top + at, area));
+}
+
+interface Written {
+  readonly text: string;
+  readonly html: string;
+}
+
+const written = (table: readonly (readonly string[])[]): Written => ({ text: toTsv(table), html: toHtml(table) });
+
+/** All of one view: a sheet that changes meanwhile is read anew. */
+async function writtenInSlices(host: ClipboardHost, area: CellArea): Promise<Written> {
+  const sheet = host.view.id;
+  for (let tries = 0; tries < TRIES && host.view.id === sheet; tries++) {
+    const { view } = host;
+    const lines: string[] = [];
+    const rows: string[] = [];
+    const whole = await inSlices(area.bottom - area.top + 1, (at) => {
+      if (host.view !== view) return false;
+      const line = [rowTexts(view, area.top + at, area)];
+      lines.push(toTsv(line));
+      rows.push(toHtml(line).slice('<table>'.length, -'</table>'.length));
+      return true;
+    });
+    if (whole) return { text: lines.join('\n'), html: `<table>${rows.join('')}</table>` };
   }
-  return table;
+  throw new Error('The sheet changed while it was being copied. Copy it again.');
 }
 
 export class GridClipboard {
@@ -38,23 +75,47 @@ export class GridClipboard {
     if (host.editing) return;
     event.preventDefault();
     const area = trimmed(areaOf(host.selection), host.ground);
-    const table = textsOf(host.view, area);
-    const text = toTsv(table);
+    const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
     const data = event.clipboardData;
+    if (size > AT_ONCE && canPromise()) {
+      send(host, type, { area, text: promised(host, area), data });
+      return;
+    }
+    const { text, html } = written(textsOf(host.view, area));
     data?.setData('text/plain', text);
-    data?.setData('text/html', toHtml(table));
+    data?.setData('text/html', html);
     send(host, type, { area, text, data });
   }
 
   paste = (event: ClipboardEvent): void => {
-    const { host } = this;
-    if (host.editing) return;
+    if (this.host.editing) return;
     event.preventDefault();
-    if (host.readonly) return;
     const data = event.clipboardData;
     // An empty cell is an empty text; a picture is none.
-    if (!data?.types.includes('text/plain')) return;
-    const text = data.getData('text/plain');
-    send(host, 'tt-paste', { area: areaOf(host.selection), text, table: fromClipboard(text), data });
+    const text = data?.types.includes('text/plain') ? data.getData('text/plain') : null;
+    this.take(text, data?.getData('text/html') ?? '');
   };
+
+  /** Asks for cells from the clipboard to be put in; false when there are none in it, or nothing may be changed. */
+  take(text: string | null, html: string): boolean {
+    const { host } = this;
+    const table = host.readonly ? null : bestTable(text, html);
+    return table !== null && send(host, 'tt-paste', { area: areaOf(host.selection), text: text ?? '', table });
+  }
+}
+
+/** Missing where the page is not served safely, as on a home network. */
+const canPromise = (): boolean => 'clipboard' in navigator && typeof ClipboardItem === 'function';
+
+/** Promises the cells to the clipboard; gives their text once they are there. */
+async function promised(host: ClipboardHost, area: CellArea): Promise<string> {
+  const whole = writtenInSlices(host, area);
+  // Told of by what follows, even where the browser refuses the promise first.
+  whole.catch(() => undefined);
+  const blob = (kind: 'text/plain' | 'text/html', pick: (each: Written) => string): Promise<Blob> => whole.then((each) => new Blob([pick(each)], { type: kind }));
+  await navigator.clipboard.write([new ClipboardItem({
+    'text/plain': blob('text/plain', ({ text }) => text),
+    'text/html': blob('text/html', ({ html }) => html),
+  })]);
+  return (await whole).text;
 }

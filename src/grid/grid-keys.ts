@@ -3,7 +3,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { CellEditor } from './cell-editor.ts';
 import { send, type Then } from './events.ts';
 import { intentOf, type GoneBy, type Intent } from './keys.ts';
-import { areaOf, goTo, lastUsed, rowEnd, step, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
+import { areaOf, firstCell, goTo, lastUsed, rowEnd, step, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
 import type { CellPlace, Selection } from './view.ts';
 
 export interface KeysHost extends ReactiveControllerHost, HTMLElement {
@@ -14,6 +14,10 @@ export interface KeysHost extends ReactiveControllerHost, HTMLElement {
   /** Asks for more rows or columns at the end of the sheet. */
   askMore(rows: boolean, columns: boolean): void;
   say(sentence: string): void;
+  /** Leaves a drag of the pointer; false when there is none. */
+  giveUpDrag(): boolean;
+  /** True when the key asked for the menu. */
+  menuKey(event: KeyboardEvent): boolean;
 }
 
 export class GridKeys implements ReactiveController {
@@ -34,8 +38,15 @@ export class GridKeys implements ReactiveController {
       this.editor.key(event);
       return;
     }
+    if (event.key === 'Escape' && this.host.giveUpDrag()) {
+      event.preventDefault();
+      return;
+    }
     const intent = intentOf(event);
-    if (!intent) return;
+    if (!intent) {
+      this.host.menuKey(event);
+      return;
+    }
     if (intent.do === 'leave') {
       this.leaving = true;
       this.host.say('Tab leaves the cells now.');
@@ -52,7 +63,8 @@ export class GridKeys implements ReactiveController {
 
   #tab(event: KeyboardEvent, way: 'left' | 'right'): void {
     const { focus } = this.host.selection;
-    const atEdge = way === 'left' ? focus.col === 0 : focus.col === this.host.ground.colCount - 1;
+    const { cols } = this.host.ground;
+    const atEdge = cols.step(focus.col, way === 'left' ? -1 : 1) === focus.col;
     if (this.leaving || atEdge) return;
     event.preventDefault();
     this.go(way, 'tab');
@@ -67,9 +79,9 @@ export class GridKeys implements ReactiveController {
       case 'step':
         if (intent.reach === 'one') this.#askMore(focus, intent.way);
         return host.select(goTo(selection, step(focus, intent.way, intent.reach, host.ground), intent.extend));
-      case 'rowStart': return host.select(goTo(selection, { row: focus.row, col: 0 }, intent.extend));
+      case 'rowStart': return host.select(goTo(selection, { row: focus.row, col: firstCell(ground).col }, intent.extend));
       case 'rowEnd': return host.select(goTo(selection, rowEnd(focus.row, ground), intent.extend));
-      case 'first': return host.select(goTo(selection, { row: 0, col: 0 }, intent.extend));
+      case 'first': return host.select(goTo(selection, firstCell(ground), intent.extend));
       case 'last': return host.select(goTo(selection, lastUsed(ground), intent.extend));
       case 'row': return host.select(wholeRows(selection.anchor.row, focus.row, ground), false);
       case 'column': return host.select(wholeColumns(selection.anchor.col, focus.col, ground), false);
@@ -101,9 +113,9 @@ export class GridKeys implements ReactiveController {
   }
 
   #askMore(from: CellPlace, way: 'up' | 'down' | 'left' | 'right'): void {
-    const { rowCount, colCount } = this.host.ground;
-    const rows = way === 'down' && from.row === rowCount - 1;
-    const columns = way === 'right' && from.col === colCount - 1;
+    const { rows: down, cols: across } = this.host.ground;
+    const rows = way === 'down' && down.step(from.row, 1) === from.row;
+    const columns = way === 'right' && across.step(from.col, 1) === from.col;
     if (rows || columns) this.host.askMore(rows, columns);
   }
 

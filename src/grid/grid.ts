@@ -18,36 +18,38 @@
  * when something its look depends on changed. Only rows near the view are in
  * the document, and only columns near it when there are more than 40.
  */
-import { LitElement, html, type PropertyValues, type TemplateResult } from 'lit';
+import { LitElement, render, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { guard } from 'lit/directives/guard.js';
-import { repeat } from 'lit/directives/repeat.js';
-import { cellName, isFormula } from '../formula/index.ts';
+import { isFormula } from '../formula/index.ts';
 import type { FunctionCard } from '../reckoning/protocol.ts';
 import { ActiveCell } from './active-cell.ts';
 import { CellEditor, type CellEditorHost } from './cell-editor.ts';
+import { Columns, type ColumnsHost } from './columns.ts';
 import { editorStyles } from './editor-styles.ts';
 import { send, type Then } from './events.ts';
+import { Filling } from './filling.ts';
 import type { Geometry } from './geometry.ts';
 import { GridClipboard } from './grid-clipboard.ts';
 import { GridKeys, type KeysHost } from './grid-keys.ts';
+import { gridTemplate } from './grid-template.ts';
 import type { GoneBy } from './keys.ts';
 import { Layout } from './layout.ts';
-import { outlines, outlineTemplates, placeEditor, placeOutlines, type Outline } from './overlay.ts';
+import { GridMenu, type MenuHost } from './menu.ts';
+import { outlines, partsOf, placeEditor } from './overlay.ts';
 import { GridPointer, type PointerHost } from './pointer.ts';
 import { pointedName } from './pointing.ts';
-import { headTemplate, rowTemplate } from './rows.ts';
 import { Scroller, type ScrollHost } from './scroller.ts';
-import { areaOf, at, goTo, sameSelection, within, type Ground } from './select.ts';
-import { howTo, spokenSelection } from './spoken.ts';
+import { at, goTo, sameSelection, within, type Ground } from './select.ts';
+import { spokenElsewhere, spokenSelection } from './spoken.ts';
 import { gridStyles } from './styles.ts';
+import { threadsTemplate } from './threads.ts';
 import { Voice } from './voice.ts';
-import { fittingWidth, widthWithin } from './widths.ts';
-import { GAP, HEAD_HEIGHT, planRows } from './window.ts';
-import { NO_VIEW, type CellPlace, type Draft, type Selection, type SheetView } from './view.ts';
+import { WIDTH_STEP } from './widths.ts';
+import { HEAD_HEIGHT, planRows } from './window.ts';
+import { NO_VIEW, type CellPlace, type Draft, type Selection, type SheetView, type Threads } from './view.ts';
 
 @customElement('tt-grid')
-export class Grid extends LitElement implements CellEditorHost, KeysHost, PointerHost, ScrollHost {
+export class Grid extends LitElement implements CellEditorHost, ColumnsHost, KeysHost, MenuHost, PointerHost, ScrollHost {
   static override styles = [editorStyles, gridStyles];
 
   @property({ attribute: false }) view: SheetView = NO_VIEW;
@@ -62,32 +64,40 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
   @property({ attribute: false }) cards: readonly FunctionCard[] = [];
   @property({ attribute: false }) names: readonly string[] = [];
   @property({ attribute: false }) sheets: readonly string[] = [];
+  /** Threads to draw from one cell of this sheet to others. */
+  @property({ attribute: false }) threads: Threads | null = null;
   /** Cells can be looked at and copied, not changed. */
   @property({ type: Boolean, reflect: true }) readonly = false;
 
-  /** A width that is being dragged. */
-  @state() dragged: { readonly col: number; readonly width: number } | null = null;
+  /** The last to touch the grid was a finger or a pen, which need larger handles. */
+  @state() private touch = false;
 
   @query('.scroller') readonly scroller!: HTMLElement;
   @query('.plane') private plane!: HTMLElement;
   @query('.body') private body!: HTMLElement;
   @query('.cell-editor') private editorBox!: HTMLElement;
+  @query('.threads') private threadsLayer!: HTMLElement;
   @query('textarea') private field!: HTMLTextAreaElement;
 
+  readonly #columns = new Columns(this);
+  readonly #filling = new Filling(this);
   readonly #scroll = new Scroller(this);
-  readonly #layout = new Layout(this, this.#scroll);
+  readonly #layout = new Layout(this, this.#scroll, () => this.#columns.dragged);
   readonly #editor = new CellEditor(this, () => this.field);
+  readonly #menu = new GridMenu(this, this.#layout);
+  readonly #pointer = new GridPointer(this, this.#layout, this.#menu);
   readonly #keys = new GridKeys(this, this.#editor);
-  readonly #pointer = new GridPointer(this, this.#layout);
   readonly #voice = new Voice(this);
   readonly #clipboard = new GridClipboard(this);
-  #outlines: readonly Outline[] = [];
   readonly #active = new ActiveCell();
-  #plan = planRows({ first: 0, end: 0 }, -1, 0);
+  #plan = { top: 0, gap: 0 };
   /** The selection as the grid itself left it: another one came from outside and has to be shown. */
   #own: Selection = this.selection;
+  /** The active cell asked for does not show; another one is active in its place. */
+  #moved: CellPlace | null = null;
   /** The block pointed at for a formula elsewhere. */
   #pointed: Selection | null = null;
+  #threadsDrawn = false;
 
   /** True while a cell is edited in the grid: the application's own keys should wait. */
   get editing(): boolean {
@@ -118,6 +128,23 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     this.#editor.start('within');
   }
 
+  /** Makes the selected columns wider (1) or narrower (-1) by a step, or as wide as what is in them. */
+  setWidths(how: 1 | -1 | 'fit'): void {
+    if (how === 'fit') this.#columns.fitSelected();
+    else this.#columns.widen(how * WIDTH_STEP);
+  }
+
+  /** Puts the selected cells on the clipboard, as the browser's own command does; false when it cannot. */
+  copy(cut = false): boolean {
+    this.takeFocus('keep');
+    return document.execCommand(cut ? 'cut' : 'copy');
+  }
+
+  /** Puts cells from the clipboard in, as the browser's own command does; false when there are none. */
+  paste(text: string | null, html: string): boolean {
+    return this.#clipboard.take(text, html);
+  }
+
   go(then: Then, by: GoneBy = 'enter'): void {
     this.#keys.go(then, by);
   }
@@ -128,7 +155,7 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     if (!sameSelection(selection, this.selection)) {
       this.#own = selection;
       this.selection = selection;
-      this.#voice.saySoon(() => spokenSelection(selection, this.view.rowCount, this.view.colCount));
+      this.#voice.saySoon(() => spokenSelection(selection, this.ground));
       send(this, 'tt-select', { selection });
     }
     if (show) this.reveal(selection.focus);
@@ -148,6 +175,10 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
   sizePlane(): void {
     this.plane.style.width = `${this.geometry.width}px`;
     this.plane.style.height = `${this.geometry.height}px`;
+  }
+
+  scrolled(): void {
+    if (this.threads) this.#drawThreads();
   }
 
   askMore(rows: boolean, columns: boolean): void {
@@ -172,20 +203,46 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
   }
 
   takeFocus(how: 'mouse' | 'touch' | 'keep'): void {
-    if (how !== 'keep') this.field.inputMode = how === 'touch' ? 'none' : 'text';
+    if (how !== 'keep') {
+      this.field.inputMode = how === 'touch' ? 'none' : 'text';
+      this.touch = how === 'touch';
+    }
     this.#keys.leaving = false;
     this.field.focus({ preventScroll: true });
   }
 
-  dragWidth(col: number, change: number, done: boolean): void {
-    const width = widthWithin(this.view.width(col) + change);
-    this.dragged = done ? null : { col, width };
-    if (done && width !== this.view.width(col)) send(this, 'tt-width', { col, width });
+  dragWidth(col: number, change: number, state: 'on' | 'done' | 'dropped'): void {
+    this.#columns.drag(col, change, state);
   }
 
-  /** Makes a column as wide as what is in it, among the rows in view. */
   fitWidth(col: number): void {
-    send(this, 'tt-width', { col, width: fittingWidth(this.renderRoot, col) });
+    this.#columns.fit(col);
+  }
+
+  showFill(to: CellPlace): void {
+    this.#filling.show(to);
+  }
+
+  endFill(done: boolean): void {
+    this.#filling.end(done);
+  }
+
+  giveUpDrag(): boolean {
+    return this.#pointer.cancel();
+  }
+
+  menuKey(event: KeyboardEvent): boolean {
+    return this.#menu.key(event);
+  }
+
+  rowsInView(): readonly number[] {
+    const { first, end } = this.#scroll.rows;
+    const { shown } = this.geometry.rows;
+    return Array.from({ length: end - first }, (_, at) => shown.at(first + at));
+  }
+
+  activeBox(): DOMRect {
+    return this.editorBox.getBoundingClientRect();
   }
 
   #blurred = (event: FocusEvent): void => {
@@ -203,11 +260,20 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     const before = changed.get('view');
     if (changed.has('view')) {
       if (this.#editor.open && this.#editor.place.sheet !== this.view.id) this.#editor.commit('stay');
-      this.selection = within(this.selection, this.view.rowCount, this.view.colCount);
       if (before && before.id !== this.view.id) this.#scroll.leave(before.id);
     }
+    if (changed.has('view') || changed.has('selection')) this.#stayInside();
     if (changed.has('draft') && !this.draft) this.#pointed = null;
     this.#scroll.plan();
+  }
+
+  /** A selection from outside, or a new view, may have the active cell where none shows. */
+  #stayInside(): void {
+    const { rows, cols } = this.ground;
+    const inside = within(this.selection, rows, cols);
+    if (inside === this.selection) return;
+    this.#moved = this.selection.focus;
+    this.selection = inside;
   }
 
   protected override firstUpdated(): void {
@@ -218,69 +284,55 @@ export class Grid extends LitElement implements CellEditorHost, KeysHost, Pointe
     const { geometry } = this;
     this.sizePlane();
     const { style } = this.plane;
-    const { trackSizes } = this.#layout;
-    if (style.getPropertyValue('--tracks') !== trackSizes) style.setProperty('--tracks', trackSizes);
-    style.setProperty('--row-head', `${geometry.rowHead}px`);
+    for (const [name, size] of Object.entries(this.#layout.trackSizes)) {
+      if (style.getPropertyValue(name) !== size) style.setProperty(name, size);
+    }
     // Not by custom properties: a new value of one is a new style for every cell.
     this.body.style.top = `${HEAD_HEIGHT + this.#plan.top}px`;
     const gap = this.body.querySelector<HTMLElement>('.gap-rows');
     if (gap) gap.style.height = `${this.#plan.gap}px`;
-    this.#active.mark(this.body, this.field, this.selection.focus, this.#editor.open);
+    this.#active.mark(this.plane, this.field, this.selection.focus, this.#editor.open);
     const { open, place } = this.#editor;
     placeEditor(this.editorBox, geometry, this.#scroll.port, open ? place : this.selection.focus, open);
-    placeOutlines(this.renderRoot.querySelectorAll<HTMLElement>('.box'), this.#outlines, geometry);
     const before = changed.get('view');
     const swapped = before !== undefined && before.id !== this.view.id;
     if (swapped) this.#scroll.enter(this.view.id);
     const fresh = changed.has('selection') && !sameSelection(this.selection, this.#own);
     this.#own = this.selection;
     if (fresh || swapped) this.reveal(this.selection.focus);
+    if (this.threads || this.#threadsDrawn) this.#drawThreads();
+    this.#tellMoved();
+  }
+
+  /** Whoever asked for a cell that does not show is told which one is active instead. */
+  #tellMoved(): void {
+    const asked = this.#moved;
+    if (!asked) return;
+    this.#moved = null;
+    const { rows, cols } = this.ground;
+    if (!rows.has(asked.row) || !cols.has(asked.col)) this.say(spokenElsewhere(asked, this.selection.focus));
+    send(this, 'tt-select', { selection: this.selection });
+  }
+
+  #drawThreads(): void {
+    render(threadsTemplate(this.threads, this.view, this.geometry, this.#scroll.port), this.threadsLayer);
+    this.#threadsDrawn = this.threads !== null;
   }
 
   protected override render(): TemplateResult {
-    const { view, selection, draft } = this;
-    const { tracks } = this.#layout;
-    const selected = areaOf(selection);
-    const { focus } = selection;
-    const plan = planRows(this.#scroll.rows, focus.row, view.rowCount);
-    const { open, place, pointed, state: editState } = this.#editor;
-    const typed = open ? this.#editor.text : draft?.text ?? '';
-    this.#outlines = outlines(view, selection, pointed ?? this.#pointed, isFormula(typed) ? typed : null, this.names);
+    const { view, selection, draft, geometry } = this;
+    const editor = this.#editor;
+    const typed = editor.open ? editor.text : draft?.text ?? '';
+    const plan = planRows(this.#scroll.rows, selection.focus.row, geometry.rows, geometry.rows.shown.rank(geometry.stay.rows));
     this.#plan = plan;
-    const row = (index: number): unknown => {
-      if (index === GAP) return html`<div class="gap-rows" role="none"></div>`;
-      const chosen = index >= selected.top && index <= selected.bottom ? `${selected.left} ${selected.right}` : '';
-      const drafted = draft?.row === index ? draft : null;
-      return guard([view, tracks, chosen, drafted], () => rowTemplate(index, { view, tracks, selected, draft: drafted }));
-    };
-    return html`
-      <div class="scroller ${this.geometry.sticky ? 'narrow' : ''}" @scroll=${this.#scroll.scrolled} @keydown=${this.#keys.down}
-        @pointerdown=${this.#pointer.down} @pointermove=${this.#pointer.move} @pointerup=${this.#pointer.up} @pointercancel=${this.#pointer.up}
-        @mousedown=${this.#pointer.mouseDown} @click=${this.#pointer.click} @dblclick=${this.#pointer.doubleClick}>
-        <div class="plane">
-          <div role="grid" id="cells" aria-label=${view.name || 'Cells'} aria-rowcount=${view.rowCount + 1} aria-colcount=${view.colCount + 1}
-            aria-multiselectable="true" aria-readonly=${this.readonly ? 'true' : 'false'}>
-            <div role="rowgroup" class="head">
-              ${guard([view, tracks, selected.left, selected.right, selected.top, selected.bottom], () => headTemplate(view, tracks, selected))}
-            </div>
-            <div role="rowgroup" class="body">${repeat(plan.rows, (index) => index, row)}</div>
-          </div>
-          ${outlineTemplates(this.#outlines)}
-          <div class="cell-editor ${open ? 'open' : ''} ${open && isFormula(typed) ? 'formula' : ''}">
-            ${this.#editor.core.underlay('')}
-            <textarea class="editor-field" rows="1" spellcheck="false" autocomplete="off" autocapitalize="off" enterkeyhint="next"
-              aria-label=${open ? `Editing ${cellName(place.row, place.col)}` : view.name || 'Cells'} aria-describedby="how"
-              data-state=${editState} ?readonly=${this.readonly}
-              @beforeinput=${this.#editor.beforeInput} @input=${this.#editor.input}
-              @compositionstart=${this.#editor.compositionStart} @compositionend=${this.#editor.compositionEnd}
-              @keyup=${this.#editor.caretMoved} @pointerup=${this.#editor.caretMoved}
-              @copy=${this.#clipboard.copy} @cut=${this.#clipboard.cut} @paste=${this.#clipboard.paste} @blur=${this.#blurred}></textarea>
-          </div>
-        </div>
-      </div>
-      ${this.#editor.core.helper()}
-      <p class="hidden" id="how">${howTo(this.readonly)}</p>
-      <p class="hidden" role="status">${this.#voice.said}</p>`;
+    const drawn = outlines(view, {
+      selection, pointed: editor.pointed ?? this.#pointed, formula: isFormula(typed) ? typed : null, names: this.names, fill: this.#filling.outlined,
+    });
+    return gridTemplate({
+      view, selection, draft, geometry, plan, editor, typed, readonly: this.readonly, touch: this.touch,
+      across: this.#layout.across, outlines: drawn.flatMap((outline) => partsOf(outline, geometry.stay)), said: this.#voice.said,
+      keys: this.#keys, pointer: this.#pointer, menu: this.#menu, scroll: this.#scroll, clipboard: this.#clipboard, blurred: this.#blurred,
+    });
   }
 }
 

@@ -10,5 +10,6 @@ export { joinEntryLine } from './join.ts';
 export { keys } from './keys.ts';
 export { areaOf } from './select.ts';
 export { fromClipboard, toHtml, toTsv, type Table } from './clipboard.ts';
-export type { ClipDetail, CommitDetail, EditDetail, EditEndDetail, GridEvent, GridEvents, PasteDetail, Then } from './events.ts';
-export type { CellArea, CellPlace, CellView, Draft, Selection, SheetView } from './view.ts';
+export { MOST_THREADS } from './threads.ts';
+export type { ClipDetail, ColumnWidth, CommitDetail, EditDetail, EditEndDetail, FillDetail, GridEvent, GridEvents, MenuDetail, PasteDetail, Then } from './events.ts';
+export type { CellArea, CellPlace, CellView, Draft, Selection, SheetView, ThreadEnd, Threads } from './view.ts';

@@ -4,11 +4,14 @@
  * Mouse: press selects, drag extends (scrolling at the edges), Shift extends,
  * double click edits; headings select rows and columns; a heading's edge sets
  * the width. Pen and finger: a tap selects when it is lifted, a second tap
- * edits; the browser makes a click only of a touch that did not scroll. A
- * click without a pointer (a screen reader's) selects too.
+ * edits, held still it asks for the cell's commands; the browser makes a click
+ * only of a touch that did not scroll. A click without a pointer (a screen
+ * reader's) selects too. At the selected block there are handles to hold on to.
  */
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { goTo, isSingle, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
+import { handleOf, type HandleKind } from './handles.ts';
+import type { GridMenu } from './menu.ts';
+import { areaOf, goTo, isSingle, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
 import type { CellPlace, Selection } from './view.ts';
 
 /** What lies under the pointer. */
@@ -30,8 +33,12 @@ export interface PointerHost extends ReactiveControllerHost, HTMLElement {
   /** Keeps what is being typed before something else is selected; false when it could not be kept. */
   settle(): boolean;
   takeFocus(how: 'mouse' | 'touch'): void;
-  dragWidth(col: number, change: number, done: boolean): void;
+  dragWidth(col: number, change: number, state: 'on' | 'done' | 'dropped'): void;
   fitWidth(col: number): void;
+  /** Shows how far a fill would reach. */
+  showFill(to: CellPlace): void;
+  /** Fills as far as was shown, or not. */
+  endFill(done: boolean): void;
 }
 
 /** Where things are on the screen. */
@@ -45,7 +52,7 @@ export interface Places {
 }
 
 type Drag =
-  | { readonly of: 'cells' | 'pointing' }
+  | { readonly of: 'cells' | 'pointing' | 'fill' }
   | { readonly of: 'rows' | 'columns'; readonly from: number }
   | { readonly of: 'width'; readonly col: number; readonly x: number };
 
@@ -60,7 +67,7 @@ export class GridPointer implements ReactiveController {
   #frame = 0;
   #at = { x: 0, y: 0 };
 
-  constructor(private readonly host: PointerHost, private readonly places: Places) {
+  constructor(private readonly host: PointerHost, private readonly places: Places, private readonly menu: GridMenu) {
     host.addController(this);
   }
 
@@ -77,12 +84,36 @@ export class GridPointer implements ReactiveController {
 
   down = (event: PointerEvent): void => {
     this.#lastKind = event.pointerType;
-    if (inEditor(event) || event.button !== 0 || this.#onScrollbar(event)) return;
+    if (inEditor(event) || this.#onScrollbar(event)) return;
     const edge = edgeOf(event);
+    const handle = handleOf(event);
+    const finger = byFinger(event);
     this.#lastEdge = edge;
+    this.menu.down(event, finger && edge === null && !handle);
+    if (event.button !== 0) return;
     if (edge !== null) this.#begin(event, { of: 'width', col: edge, x: event.clientX });
-    else if (!byFinger(event)) this.#press(event, this.places.targetAt(event.clientX, event.clientY));
+    else if (handle) this.#hold(event, handle);
+    else if (!finger) this.#press(event, this.places.targetAt(event.clientX, event.clientY));
   };
+
+  /** Leaves a drag where it is; what it would have filled stays as it was. */
+  cancel(): boolean {
+    if (!this.#drag) return false;
+    if (this.#drag.of === 'fill') this.host.endFill(false);
+    else if (this.#drag.of === 'width') this.host.dragWidth(this.#drag.col, 0, 'dropped');
+    this.#end();
+    return true;
+  }
+
+  #hold(event: PointerEvent, handle: HandleKind): void {
+    if (!this.host.settle()) return;
+    this.host.takeFocus(byFinger(event) ? 'touch' : 'mouse');
+    const { top, left, bottom, right } = areaOf(this.host.selection);
+    // The corner across stays.
+    if (handle === 'start') this.host.choose({ anchor: { row: bottom, col: right }, focus: { row: top, col: left } }, false);
+    if (handle === 'end') this.host.choose({ anchor: { row: top, col: left }, focus: { row: bottom, col: right } }, false);
+    this.#begin(event, { of: handle === 'fill' ? 'fill' : 'cells' });
+  }
 
   #press(event: PointerEvent, target: Target): void {
     if (target.part === 'cell' && this.host.pointAt(target.place, event.shiftKey)) {
@@ -139,6 +170,7 @@ export class GridPointer implements ReactiveController {
   }
 
   move = (event: PointerEvent): void => {
+    this.menu.moved(event);
     if (!this.#drag || event.pointerId !== this.#pointer) return;
     this.#at = { x: event.clientX, y: event.clientY };
     this.#follow();
@@ -146,17 +178,20 @@ export class GridPointer implements ReactiveController {
   };
 
   up = (event: PointerEvent): void => {
+    this.menu.lifted();
     const drag = this.#drag;
     if (!drag || event.pointerId !== this.#pointer) return;
-    if (drag.of === 'width') this.host.dragWidth(drag.col, event.clientX - drag.x, event.type === 'pointerup');
+    const done = event.type === 'pointerup';
+    if (drag.of === 'width') this.host.dragWidth(drag.col, event.clientX - drag.x, done ? 'done' : 'dropped');
+    if (drag.of === 'fill') this.host.endFill(done);
     this.#end();
   };
 
   click = (event: MouseEvent): void => {
-    if (inEditor(event)) return;
+    if (inEditor(event) || this.menu.held) return;
     const script = event.detail === 0;
     const finger = this.#lastKind === 'touch' || this.#lastKind === 'pen';
-    if ((!script && !finger) || this.#lastEdge !== null) return;
+    if ((!script && !finger) || this.#lastEdge !== null || handleOf(event)) return;
     this.#tap((script ? targetOf(event) : null) ?? this.places.targetAt(event.clientX, event.clientY));
   };
 
@@ -178,7 +213,7 @@ export class GridPointer implements ReactiveController {
   }
 
   doubleClick = (event: MouseEvent): void => {
-    if (inEditor(event) || this.#lastKind !== 'mouse') return;
+    if (inEditor(event) || this.#lastKind !== 'mouse' || handleOf(event)) return;
     if (this.#lastEdge !== null) this.host.fitWidth(this.#lastEdge);
     else if (this.places.targetAt(event.clientX, event.clientY).part === 'cell') this.host.edit();
   };
@@ -187,13 +222,14 @@ export class GridPointer implements ReactiveController {
     const drag = this.#drag!;
     const { x, y } = this.#at;
     if (drag.of === 'width') {
-      this.host.dragWidth(drag.col, x - drag.x, false);
+      this.host.dragWidth(drag.col, x - drag.x, 'on');
       return;
     }
     const place = this.places.cellAt(x, y);
     if (drag.of === 'rows') this.#rows(drag.from, place.row);
     else if (drag.of === 'columns') this.#columns(drag.from, place.col);
     else if (drag.of === 'pointing') this.host.pointAt(place, true);
+    else if (drag.of === 'fill') this.host.showFill(place);
     else this.#cell(place, true);
   }
 
@@ -219,6 +255,7 @@ export class GridPointer implements ReactiveController {
   }
 
   hostDisconnected(): void {
+    this.menu.lifted();
     this.#end();
   }
 }

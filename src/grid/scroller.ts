@@ -11,6 +11,8 @@ export interface ScrollHost extends ReactiveControllerHost, HTMLElement {
   readonly scroller: HTMLElement | null;
   /** Makes the plane as large as the sheet now is, so that any part of it can be scrolled to. */
   sizePlane(): void;
+  /** After every scroll, for what is drawn over the view. */
+  scrolled(): void;
 }
 
 /** How many more rows or columns the end of the sheet asks for. */
@@ -39,13 +41,16 @@ export class Scroller implements ReactiveController {
     this.#towards = top > this.port.top ? 1 : top < this.port.top ? -1 : this.#towards;
     this.port = { ...this.port, top, left };
     if (this.plan()) this.host.requestUpdate();
+    this.host.scrolled();
   };
 
   /** Works out the windows; true when one of them changed. */
   plan(): boolean {
-    const { port, host } = this;
-    const rows = rowWindow(port.top, Math.max(0, port.height - HEAD_HEIGHT), host.view.rowCount, this.#towards);
-    const columns = columnWindow(host.geometry.edges, port.left, port.width);
+    const { port } = this;
+    const { rows: axis, stay, edges } = this.host.geometry;
+    const down = Math.max(0, port.height - HEAD_HEIGHT - stay.height);
+    const rows = rowWindow(axis, port.top + stay.height, down, this.#towards, axis.shown.rank(stay.rows));
+    const columns = columnWindow(edges, port.left, port.width);
     const same = sameRun(rows, this.rows) && sameRun(columns, this.columns);
     this.rows = rows;
     this.columns = columns;

@@ -1,7 +1,9 @@
 /** What a screen reader says of a cell: value, second system, where it comes from, and what hangs on it. */
-import type { CellArea, CellView, Selection } from './view.ts';
-import { cellName } from '../formula/index.ts';
-import { areaOf, isSingle } from './select.ts';
+import type { CellArea, CellPlace, CellView, Selection } from './view.ts';
+import { cellName, columnName } from '../formula/index.ts';
+import { areaOf, isSingle, type Ground } from './select.ts';
+
+type Stretch = readonly [first: number, last: number] | null;
 
 function origin(cell: CellView): string {
   if (cell.kind === 'waiting') return 'being worked out';
@@ -9,31 +11,66 @@ function origin(cell: CellView): string {
   return cell.typed ? 'typed' : '';
 }
 
-/** `null` when the cell's own text says it all. */
-export function spokenCell(cell: CellView): string | null {
+/** `null` when the cell's own text says it all. `lines`: so many of its lines can be seen. */
+export function spokenCell(cell: CellView, lines = 1, found = false): string | null {
+  const cut = cell.text.includes('\n') && cell.text.split('\n').length > lines;
   const parts = [
     cell.kind === 'error' ? `Error: ${cell.text}` : cell.text,
     cell.also ?? '',
     origin(cell),
     cell.input ? 'to fill in' : '',
+    found ? 'found' : '',
     cell.caution ? `Pin: ${cell.caution}` : '',
     cell.note ? `Note: ${cell.note}` : '',
   ].filter((part) => part !== '');
-  return parts.length === 1 && parts[0] === cell.text ? null : parts.join(', ');
+  return parts.length === 1 && parts[0] === cell.text && !cut ? null : parts.join(', ');
 }
 
-const counted = (n: number, one: string): string => `${n.toLocaleString('en-GB')} ${n === 1 ? one : `${one}s`}`;
+const figure = (n: number): string => n.toLocaleString('en-GB');
+
+function counted(n: number, one: string, hidden: number): string {
+  return `${figure(n)} ${n === 1 ? one : `${one}s`}${hidden ? `, ${figure(hidden)} of them hidden` : ''}`;
+}
 
 /** "B2 to C9 selected, 8 rows, 2 columns"; empty for one cell, whose own name is read. */
-export function spokenSelection(selection: Selection, rowCount: number, colCount: number): string {
+export function spokenSelection(selection: Selection, ground: Ground): string {
   if (isSingle(selection)) return '';
-  const area = areaOf(selection);
-  const rows = area.bottom - area.top + 1;
-  const cols = area.right - area.left + 1;
-  if (rows === rowCount && cols === colCount) return 'All cells selected';
-  if (rows === rowCount) return `${counted(cols, 'whole column')} selected`;
-  if (cols === colCount) return `${counted(rows, 'whole row')} selected`;
-  return `${spokenArea(area)} selected, ${counted(rows, 'row')}, ${counted(cols, 'column')}`;
+  const { top, left, bottom, right } = areaOf(selection);
+  const { rows, cols, rowCount, colCount } = ground;
+  const down = counted(bottom - top + 1, 'row', rows.hiddenIn(top, bottom));
+  const across = counted(right - left + 1, 'column', cols.hiddenIn(left, right));
+  const allRows = rows.rank(top) === 0 && bottom === rowCount - 1;
+  const allCols = cols.rank(left) === 0 && right === colCount - 1;
+  if (allRows && allCols) return 'All cells selected';
+  if (allRows) return `${whole(across)} selected`;
+  if (allCols) return `${whole(down)} selected`;
+  return `${spokenArea({ top, left, bottom, right })} selected, ${down}, ${across}`;
+}
+
+const whole = (words: string): string => words.replace(' ', ' whole ');
+
+function inWords([first, last]: readonly [number, number], one: string, name: (index: number) => string): string {
+  return first === last ? `${one} ${name(first)} is hidden` : `${one}s ${name(first)} to ${name(last)} are hidden`;
+}
+
+/** What a column's heading says besides its title; empty when that is all. */
+export function spokenColumn(only: string | undefined, before: Stretch, after: Stretch): string {
+  return [
+    only ? `only rows where it is ${only}` : '',
+    before ? `${inWords(before, 'column', columnName)} before it` : '',
+    after ? `${inWords(after, 'column', columnName)} after it` : '',
+  ].filter(Boolean).join(', ');
+}
+
+/** A row's number and what is hidden beside it. */
+export function spokenRow(row: number, above: Stretch, below: Stretch): string {
+  const number = (index: number): string => String(index + 1);
+  return [number(row), above ? `${inWords(above, 'row', number)} above it` : '', below ? `${inWords(below, 'row', number)} below it` : ''].filter(Boolean).join(', ');
+}
+
+/** When a cell was asked for that does not show. */
+export function spokenElsewhere(asked: CellPlace, now: CellPlace): string {
+  return `${cellName(asked.row, asked.col)} is hidden; this is ${cellName(now.row, now.col)}.`;
 }
 
 function spokenArea(area: CellArea): string {

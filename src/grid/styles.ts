@@ -8,17 +8,30 @@ export const gridStyles = css`
   .hidden { position: absolute; width: 1px; height: 1px; margin: -1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 
   .scroller { position: absolute; inset: 0; overflow: auto; overflow-anchor: none; touch-action: manipulation; outline: none; }
-  .plane { position: relative; }
+  .plane { position: relative; display: flow-root; }
   [role='grid'] { position: absolute; inset: 0; }
   .row { display: grid; grid-template-columns: var(--tracks); width: 100%; height: 30px; }
-  .head { position: sticky; top: 0; z-index: 5; }
-  .head .row { height: 28px; }
+  .lines-2 { height: 50px; }
+  .lines-3 { height: 70px; }
+  .lines-4 { height: 90px; }
+  .lines-5 { height: 110px; }
+  .lines-6 { height: 130px; }
+  .kept { position: sticky; left: 0; z-index: 4; display: grid; grid-template-columns: var(--kept); background: var(--sheet); }
+  .body .kept.more { overflow: clip; }
+  .head { position: sticky; top: 0; z-index: 6; }
+  .head .heads { height: 28px; }
+  /* Where what stays in view ends: a double line, as of a seam stitched twice. */
+  .kept.more::after, .head.more::after { content: ''; position: absolute; border: double var(--soft); pointer-events: none; z-index: 1; }
+  .kept.more::after { inset: 0 0 0 auto; border-width: 0 3px 0 0; }
+  .head.more::after { inset: auto 0 0 0; border-width: 0 0 3px 0; z-index: 5; }
+  /* Outlines in columns that stay in view. */
+  .over { position: sticky; left: 0; width: 0; height: 0; z-index: 5; }
   /* The lines go on where rows are still to come, so that nothing is ever bare while scrolling fast. */
   [role='grid'] { background: linear-gradient(var(--line) 1px, transparent 1px) 0 27px / 100% 30px var(--sheet); }
   .body { position: absolute; left: 0; right: 0; }
 
   .cell {
-    border: solid var(--line); border-width: 0 1px 1px 0; padding: 0 10px; line-height: 29px; height: 30px;
+    border: solid var(--line); border-width: 0 1px 1px 0; padding: 0 10px; line-height: 29px; height: 100%;
     white-space: nowrap; overflow: hidden; text-overflow: ellipsis; font-variant-numeric: tabular-nums; cursor: cell;
   }
   .body .row { background: var(--sheet); }
@@ -27,6 +40,15 @@ export const gridStyles = css`
   .centre { text-align: center; }
   .cell small { margin-inline-start: 2px; color: var(--soft); font-size: var(--size-small); }
   .strong, .heading { font-weight: 600; }
+  .italic { font-style: italic; }
+  .lined { white-space: pre; line-height: 20px; padding-block: 5px 4px; }
+  .more { color: var(--soft); font-size: var(--size-small); }
+  .line-above { border-top: 2px solid var(--ink); line-height: 27px; }
+  .line-below { border-bottom: 2px solid var(--ink); line-height: 28px; }
+  .line-around { border: 2px solid var(--ink); line-height: 26px; padding: 0 9px 0 8px; }
+  .lined:is(.line-above, .line-below, .line-around) { line-height: 20px; padding-block: 3px; }
+  /* A chalk ring around what was found. */
+  .found { border-radius: 12px; box-shadow: inset 0 0 0 2px var(--thread), inset 0 0 0 4px var(--thread-wash); }
   .heading { background-color: var(--paper); }
   .waiting { color: var(--soft); font-style: italic; }
   .error { color: var(--pin); font-size: var(--size-small); }
@@ -53,20 +75,27 @@ export const gridStyles = css`
     background-size: 100% 6px; background-repeat: no-repeat; background-position: bottom;
   }
   .column.on { box-shadow: inset 0 -3px 0 var(--tape-ink); }
-  .column span { display: block; padding: 0 10px; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .column span:not(.hidden) { display: block; padding: 0 10px; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .only { font-weight: 400; text-decoration: underline dotted; text-underline-offset: 2px; }
   .edge { position: absolute; top: 0; right: -12px; width: 24px; height: 28px; cursor: col-resize; touch-action: none; z-index: 1; }
   .edge:hover { background: linear-gradient(var(--tape-ink), var(--tape-ink)) center / 3px 60% no-repeat; }
   .column:last-child .edge { right: 0; }
-  .corner, .number { position: sticky; left: 0; z-index: 4; border-right: 1px solid var(--rule); }
+  .kept > .column:last-child .edge { right: -12px; }
+  .corner, .number { border-right: 1px solid var(--rule); }
   .number {
-    background: var(--tissue); color: var(--soft); font-size: 0.78rem; line-height: 29px; text-align: center; height: 30px;
+    position: relative; background: var(--tissue); color: var(--soft); font-size: 0.78rem; line-height: 29px; text-align: center; height: 100%;
     border-bottom: 1px solid var(--line); cursor: default;
   }
   .number.on { color: var(--ink); font-weight: 600; box-shadow: inset 3px 0 0 var(--chalk); }
-  .narrow [aria-colindex='2'] { position: sticky; left: var(--row-head); z-index: 2; border-right-color: var(--rule); }
-  .narrow .cell[aria-colindex='2'] { background-color: var(--sheet); overflow: hidden; }
-  .narrow .cell.heading[aria-colindex='2'] { background-color: var(--paper); }
-  .narrow .cell[aria-colindex='2'][aria-selected='true'] { background-color: color-mix(in srgb, var(--chalk) 14%, var(--sheet)); }
+  /* Hidden rows and columns are taken up like a tuck: a folded line where they lie. */
+  .number.tucked::before, .number.tucked-end::before, .column.tucked::before, .column.tucked-end::before {
+    content: ''; position: absolute; z-index: 2; border: double var(--ink);
+  }
+  .number.tucked::before { inset: -2px 2px auto; border-width: 3px 0 0; }
+  .number.tucked-end::before { inset: auto 2px -1px; border-width: 3px 0 0; }
+  .column.tucked::before { inset: 3px auto 3px -2px; border-width: 0 0 0 3px; border-color: var(--tape-ink); }
+  .column.tucked-end::before { inset: 3px -1px 3px auto; border-width: 0 0 0 3px; border-color: var(--tape-ink); }
+  .kept > .cell:last-child { overflow: hidden; }
 
   .cell i { font-style: normal; }
   /* A pin is a round head on a slanted shank; a fault is a filled diamond with a stroke; a note is a turned-down corner. */
@@ -84,12 +113,41 @@ export const gridStyles = css`
   .range { border: 2px solid var(--chalk); }
   .pointed { border: 2px dashed var(--thread); background: color-mix(in srgb, var(--thread) 10%, transparent); }
   .used { border: 1.5px dashed var(--thread); }
-  .used::before {
-    content: attr(data-number); position: absolute; left: -1px; top: -1px; min-width: 15px; padding: 0 3px; line-height: 14px; font-size: 11px; font-weight: 600;
-    text-align: center; color: var(--sheet); background: var(--thread);
+  .fill { border: 2px dashed var(--chalk); }
+  .cut-top { border-top: 0; }
+  .cut-bottom { border-bottom: 0; }
+  .cut-left { border-left: 0; }
+  .cut-right { border-right: 0; }
+  .used[data-label]::before, .fill[data-label]::after {
+    content: attr(data-label); position: absolute; padding: 0 3px; line-height: 14px; font-size: 11px; font-weight: 600; text-align: center; color: var(--sheet); white-space: nowrap;
   }
+  .used[data-label]::before { left: -1px; top: -1px; min-width: 15px; background: var(--thread); }
+  .fill[data-label]::after { right: -2px; bottom: -24px; padding: 3px 8px; background: var(--chalk); border-radius: 4px; }
 
-  .cell-editor { position: absolute; z-index: 0; opacity: 0; pointer-events: none; overflow: hidden; }
+  .handle { position: absolute; z-index: 2; display: grid; place-items: center; touch-action: none; cursor: move; }
+  .handle.fill { border: 0; cursor: crosshair; }
+  .handle svg { display: block; pointer-events: none; overflow: visible; filter: drop-shadow(0 0 1.5px var(--sheet)); }
+  .wood { fill: var(--sheet); stroke: var(--chalk); stroke-width: 1.4; }
+  .wound { fill: var(--chalk); }
+  .turns { fill: none; stroke: var(--sheet); stroke-width: 0.8; }
+  .spool .needle { fill: none; stroke: var(--chalk); stroke-width: 1.4; stroke-linecap: round; }
+  .holes { fill: none; stroke: var(--chalk); stroke-width: 1.6; stroke-linecap: round; }
+  .handle:hover .wood { fill: var(--chalk-wash); }
+
+  .threads { position: absolute; inset: 0; overflow: clip; pointer-events: none; z-index: 8; }
+  .cloth, .cloth > * { position: absolute; }
+  .cloth svg { inset: 0; }
+  .thread, .thread-under { fill: none; stroke-linecap: round; }
+  .thread-under { stroke: var(--sheet); stroke-width: 5; }
+  .thread { stroke: var(--thread); stroke-width: 2; stroke-dasharray: 8 6; }
+  .threads .needle { fill: var(--ink); stroke: var(--sheet); stroke-width: 0.8; }
+  .knot { fill: var(--thread); stroke: var(--sheet); stroke-width: 1.5; }
+  .reach { border: 1.5px dashed var(--thread); }
+  .tag { padding: 0 5px; line-height: 18px; font-size: 12px; white-space: nowrap; color: var(--sheet); background: var(--thread); border-radius: 9px; }
+  .tag.far { transform: translateX(-100%); }
+
+  /* In the flow and sticky, so that over a cell that stays in view it stays without being moved. */
+  .cell-editor { position: sticky; z-index: 0; opacity: 0; pointer-events: none; overflow: hidden; }
   .cell-editor.open { opacity: 1; pointer-events: auto; z-index: 3; background: var(--sheet); outline: 2px solid var(--chalk); outline-offset: -2px; box-shadow: var(--shadow); }
   .cell-editor .underlay, .cell-editor textarea { padding: 4px 9px; line-height: 21px; }
 
@@ -105,6 +163,11 @@ export const gridStyles = css`
     .pin, .pin::after { forced-color-adjust: none; background: LinkText; }
     .wrong { forced-color-adjust: none; background: LinkText; color: Canvas; }
     .note { forced-color-adjust: none; border-color: LinkText LinkText transparent transparent; }
-    .used::before { border: 1px solid; }
+    .used::before, .fill::after, .tag { border: 1px solid; }
+    .found { outline: 3px dotted; outline-offset: -4px; }
+    .wood, .thread-under { fill: Canvas; stroke: CanvasText; }
+    .thread-under { fill: none; stroke: Canvas; }
+    .thread, .spool .needle, .holes { stroke: CanvasText; }
+    .wound, .knot, .threads .needle { fill: CanvasText; }
   }
 `;

@@ -5,7 +5,7 @@
  * Rows and columns count from 0. A view is never changed once given: when
  * anything differs, the grid gets a new object.
  */
-import type { SheetId } from '../workbook/types.ts';
+import type { Runs, SheetId } from '../workbook/types.ts';
 
 export interface CellPlace {
   readonly row: number;
@@ -42,7 +42,10 @@ export interface CellView {
   readonly input: boolean;
   readonly formula: boolean;
   readonly strong?: boolean;
+  readonly italic?: boolean;
   readonly heading?: boolean;
+  /** A line along the cell's upper or lower edge, or all around it. */
+  readonly border?: 'above' | 'below' | 'around';
   readonly align?: 'start' | 'centre' | 'end';
   /** The sentence of a pin on this cell. */
   readonly caution?: string;
@@ -64,11 +67,36 @@ export interface SheetView {
   width(col: number): number;
   /** The heading over a column, its letter included; the letter alone when this is missing. */
   columnTitle?(col: number): string;
+  /** Rows and columns that do not show, whyever: they take no room and no key comes to them. Ascending, none touching the next. */
+  readonly hidden?: { readonly rows: Runs; readonly cols: Runs };
+  /** So many rows from the top and columns from the left stay in view while the rest scrolls: as many of them as leave room for it. */
+  readonly frozen?: { readonly rows: number; readonly cols: number };
+  /** Rows that are taller because a text in them has line breaks, and how many lines it has: ascending, only rows of two lines and more. */
+  readonly tall?: readonly (readonly [row: number, lines: number])[];
+  /** What a row must meet in this column to show, in words ("more than 5 cm"); nothing for a column without a condition. */
+  filtered?(col: number): string | undefined;
+  /** True for the cells that were found. */
+  matches?(row: number, col: number): boolean;
 }
 
 /** A text that is being typed for a cell somewhere else (in the entry line), shown in that cell meanwhile. */
 export interface Draft extends CellPlace {
   readonly text: string;
+}
+
+/** Cells that the one asked about uses, or that use it: one thread to each, numbered from 1 as they are read out. */
+export interface Threads {
+  readonly of: CellPlace;
+  /** Which way figures flow: from the ends to the cell, or from the cell to the ends. */
+  readonly way: 'uses' | 'used by';
+  readonly ends: readonly ThreadEnd[];
+}
+
+export interface ThreadEnd {
+  /** `null`: in another sheet. */
+  readonly area: CellArea | null;
+  /** Where that is: "B40", "Measures C4". */
+  readonly words: string;
 }
 
 export const NO_VIEW: SheetView = {

@@ -1,18 +1,74 @@
 /** Widths of columns, in CSS pixels. */
+import { columnName } from '../formula/index.ts';
+import type { Ground } from './select.ts';
+import type { CellView, SheetView } from './view.ts';
+
 const NARROWEST = 24;
 const WIDEST = 1200;
 /** A cell's own padding, its line, and a little room. */
 const PADDING = 26;
+/** What a mark at the beginning of a cell takes. */
+const MARK = 24;
+/** Wider and narrower go by this. */
+export const WIDTH_STEP = 12;
+/** A column is looked through for so many milliseconds. */
+const PATIENCE = 30;
 
 export const widthWithin = (width: number): number => Math.round(Math.max(NARROWEST, Math.min(WIDEST, width)));
 
-/** As wide as the widest of a column's heading and its cells that are drawn. */
-export function fittingWidth(root: ParentNode, col: number): number {
-  const range = document.createRange();
-  let widest = NARROWEST;
-  for (const cell of root.querySelectorAll(`[aria-colindex="${col + 2}"]`)) {
-    range.selectNodeContents(cell.querySelector('span') ?? cell);
-    widest = Math.max(widest, range.getBoundingClientRect().width);
+/** Measures texts as the grid's own fonts show them. */
+function ruler(element: Element): { cell(cell: CellView): number; heading(text: string): number } {
+  const { fontFamily, fontSize } = getComputedStyle(element);
+  const size = parseFloat(fontSize);
+  const context = document.createElement('canvas').getContext('2d')!;
+  const wide = (text: string, font: string): number => {
+    if (context.font !== font) context.font = font;
+    return context.measureText(text).width;
+  };
+  const usual = `${size}px ${fontFamily}`;
+  const strong = `600 ${usual}`;
+  const small = `${size * 0.9}px ${fontFamily}`;
+  return {
+    cell(cell) {
+      const font = cell.kind === 'error' ? small : cell.strong || cell.heading ? strong : usual;
+      const text = Math.max(0, ...cell.text.split('\n').map((line) => wide(line, font)));
+      return text + (cell.also ? wide(`  ${cell.also}`, small) : 0) + (cell.kind === 'error' || cell.caution ? MARK : 0);
+    },
+    heading: (text) => wide(text, `600 ${size * 0.87}px ${fontFamily}`),
+  };
+}
+
+/** All rows once, spread over the whole, so that the part that there was time for is a fair sample. */
+function* spread(count: number): Iterable<number> {
+  let step = Math.max(1, Math.floor(count * 0.618));
+  while (count > 1 && common(step, count) !== 1) step++;
+  for (let at = 0, row = 0; at < count; at++, row = (row + step) % count) yield row;
+}
+
+const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
+
+/**
+ * As wide as the widest of a column's heading and its cells that show; `null`,
+ * the usual width, when it is empty. A very long column is looked through as
+ * far as there is time for.
+ *
+ * @param element whose fonts the cells have
+ * @param first rows to look at in any case
+ */
+export function fittingWidth(element: Element, view: SheetView, ground: Ground, col: number, first: Iterable<number>): number | null {
+  const measure = ruler(element);
+  let widest = 0;
+  const look = (row: number): void => {
+    const cell = ground.rows.has(row) ? view.cell(row, col) : null;
+    if (cell) widest = Math.max(widest, measure.cell(cell));
+  };
+  for (const row of first) look(row);
+  const until = performance.now() + PATIENCE;
+  let looked = 0;
+  for (const row of spread(ground.used.rows)) {
+    look(row);
+    if (++looked % 64 === 0 && performance.now() > until) break;
   }
-  return widthWithin(widest + PADDING);
+  if (widest === 0) return null;
+  return widthWithin(Math.max(widest, measure.heading(view.columnTitle?.(col) ?? columnName(col))) + PADDING);
 }

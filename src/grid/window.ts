@@ -1,9 +1,10 @@
 /**
  * Which rows and columns have to be in the document for what can be seen:
- * plain arithmetic on numbers, in CSS pixels.
+ * plain arithmetic on numbers, in CSS pixels. Runs of rows are runs of ranks
+ * (see shown.ts): with nothing hidden a rank is the row itself.
  */
+import type { RowAxis } from './row-axis.ts';
 
-export const ROW_HEIGHT = 30;
 export const HEAD_HEIGHT = 28;
 /** Sheets with more columns than this get only those in view. */
 export const ALL_COLUMNS = 40;
@@ -22,23 +23,31 @@ const CHUNK = 4;
 const AHEAD = 12;
 const BEHIND = 4;
 
+/** Ranks of the rows that a bare view of the plane shows. */
+function inView(axis: RowAxis, top: number, height: number): Run {
+  const first = axis.shown.rank(axis.at(top));
+  // A view that ends on the line between two rows does not show the second.
+  const end = height <= 0 ? first : axis.shown.rank(axis.at(Math.max(top, top + height - 0.01))) + 1;
+  return { first, end };
+}
+
 /**
  * The rows to have for a scroll position. `towards` is the last movement's
- * direction: 1 down, -1 up, 0 none.
+ * direction: 1 down, -1 up, 0 none. `from` is the rank of the first row that scrolls.
  */
-export function rowWindow(scrollTop: number, height: number, rowCount: number, towards: -1 | 0 | 1): Run {
+export function rowWindow(axis: RowAxis, scrollTop: number, height: number, towards: -1 | 0 | 1, from = 0): Run {
   const above = towards > 0 ? BEHIND : AHEAD;
   const below = towards < 0 ? BEHIND : AHEAD;
-  const first = Math.floor((Math.floor(scrollTop / ROW_HEIGHT) - above) / CHUNK) * CHUNK;
-  const end = Math.ceil((Math.ceil((scrollTop + height) / ROW_HEIGHT) + below) / CHUNK) * CHUNK;
-  return { first: clamp(first, 0, rowCount), end: clamp(end, 0, rowCount) };
+  const seen = inView(axis, scrollTop, height);
+  const first = Math.floor((seen.first - above) / CHUNK) * CHUNK;
+  const end = Math.ceil((seen.end + below) / CHUNK) * CHUNK;
+  return { first: clamp(first, from, axis.shown.count), end: clamp(end, from, axis.shown.count) };
 }
 
 /** True when every row of the bare view is inside the run: nothing blank can be seen. */
-export function covers(run: Run, scrollTop: number, height: number, rowCount: number): boolean {
-  const first = clamp(Math.floor(scrollTop / ROW_HEIGHT), 0, rowCount);
-  const end = clamp(Math.ceil((scrollTop + height) / ROW_HEIGHT), 0, rowCount);
-  return run.first <= first && run.end >= end;
+export function covers(run: Run, axis: RowAxis, scrollTop: number, height: number): boolean {
+  const seen = inView(axis, scrollTop, height);
+  return run.first <= seen.first && run.end >= seen.end;
 }
 
 /** Stands among the rows for room that is left where there are none. */
@@ -53,12 +62,17 @@ export interface RowPlan {
   readonly gap: number;
 }
 
-/** The rows of a window and the one that must never leave the document. */
-export function planRows(run: Run, keep: number, rowCount: number): RowPlan {
-  const rows = Array.from({ length: Math.max(0, run.end - run.first) }, (_, i) => run.first + i);
-  if (keep < 0 || keep >= rowCount || (keep >= run.first && keep < run.end)) return { rows, top: run.first * ROW_HEIGHT, gap: 0 };
-  if (keep < run.first) return { rows: [keep, GAP, ...rows], top: keep * ROW_HEIGHT, gap: (run.first - keep - 1) * ROW_HEIGHT };
-  return { rows: [...rows, GAP, keep], top: run.first * ROW_HEIGHT, gap: (keep - run.end) * ROW_HEIGHT };
+/** The rows of a window and the one that must never leave the document; a row that stays in view by itself needs no keeping. */
+export function planRows(run: Run, keep: number, axis: RowAxis, from = 0): RowPlan {
+  const { shown } = axis;
+  const rows = Array.from({ length: Math.max(0, run.end - run.first) }, (_, i) => shown.at(run.first + i));
+  const first = rows[0] ?? shown.at(run.first);
+  const top = axis.top(first);
+  const rank = shown.rank(keep);
+  if (keep >= axis.rowCount || !shown.has(keep) || rank < from || (rank >= run.first && rank < run.end)) return { rows, top, gap: 0 };
+  if (rank < run.first) return { rows: [keep, GAP, ...rows], top: axis.top(keep), gap: top - axis.top(keep) - axis.heightOf(keep) };
+  const end = rows.length ? axis.top(rows.at(-1)!) + axis.heightOf(rows.at(-1)!) : top;
+  return { rows: [...rows, GAP, keep], top, gap: axis.top(keep) - end };
 }
 
 /** Where each column starts; one more entry than columns, the last is the width of all. */
@@ -91,21 +105,27 @@ export function columnWindow(edges: Float64Array, scrollLeft: number, width: num
 /** What stands in a row from left to right: a column, or room of so many pixels for the ones left out. */
 export type Track = { readonly col: number } | { readonly gap: number };
 
-/** The columns of a window and those that must be there besides: the active one, the label column that stays in view. */
-export function planColumns(run: Run, keep: readonly number[], edges: Float64Array): readonly Track[] {
+/**
+ * The columns of a window and the active one, which must be there besides, of
+ * those from `from` on. A hidden column has no width and is left out.
+ */
+export function planColumns(run: Run, keep: number, edges: Float64Array, from = 0): readonly Track[] {
   const colCount = edges.length - 1;
-  const outside = keep.filter((col) => col >= 0 && col < colCount && (col < run.first || col >= run.end));
-  const cols = [...new Set(outside)].sort((a, b) => a - b);
+  const shows = (col: number): boolean => edges[col + 1]! > edges[col]!;
   const inside = Array.from({ length: Math.max(0, run.end - run.first) }, (_, i) => run.first + i);
-  const all = [...cols.filter((col) => col < run.first), ...inside, ...cols.filter((col) => col >= run.end)];
+  const outside = keep < from || keep >= colCount || (keep >= run.first && keep < run.end) ? [] : [keep];
+  const cols = [...inside, ...outside].filter((col) => col >= from && shows(col)).sort((a, b) => a - b);
   const tracks: Track[] = [];
-  let next = 0;
-  for (const col of all) {
-    if (col > next) tracks.push({ gap: edges[col]! - edges[next]! });
+  let next = from;
+  const room = (end: number): void => {
+    if (edges[end]! > edges[next]!) tracks.push({ gap: edges[end]! - edges[next]! });
+  };
+  for (const col of cols) {
+    room(col);
     tracks.push({ col });
     next = col + 1;
   }
-  if (next < colCount) tracks.push({ gap: edges[colCount]! - edges[next]! });
+  room(colCount);
   return tracks;
 }
 

@@ -7,7 +7,7 @@
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from 'idb';
 import { KeepingTrouble, troubleFrom } from './trouble.ts';
 
-export const VERSION = 1;
+export const VERSION = 2;
 
 /** A whole workbook as it was after the edit `seq`. */
 export interface Snapshot {
@@ -48,6 +48,19 @@ export interface SetAside {
   readonly entries: readonly JournalEntry[];
 }
 
+/** One step of what was done, for looking and going back. Those of a workbook that lack one between them and its last edit are of no use. */
+export interface StoredStep {
+  readonly book: string;
+  /** The number of the edit with which it was made. */
+  readonly seq: number;
+  readonly at: string;
+  readonly way: 'done' | 'undone' | 'redone';
+  /** About how many cells it holds. */
+  readonly weight: number;
+  /** What was done, with its inverse; `null` for undoing and redoing, which speak of an earlier step. */
+  readonly entry: unknown;
+}
+
 export interface StoredTemplate {
   readonly id: string;
   readonly savedAt: string;
@@ -61,6 +74,7 @@ export interface Stores extends DBSchema {
   shelf: { key: string; value: ShelfCard };
   aside: { key: number; value: SetAside; indexes: { book: string } };
   templates: { key: string; value: StoredTemplate };
+  history: { key: [string, number]; value: StoredStep; indexes: { weight: [string, number, number] } };
 }
 
 type Name = StoreNames<Stores>;
@@ -76,6 +90,10 @@ const STEPS: readonly ((database: IDBPDatabase<Stores>, transaction: Upgrade) =>
     database.createObjectStore('shelf', { keyPath: 'id' });
     database.createObjectStore('aside', { autoIncrement: true }).createIndex('book', 'book');
     database.createObjectStore('templates', { keyPath: 'id' });
+  },
+  (database) => {
+    // The weight in the key: what is to be dropped is found without reading any of it.
+    database.createObjectStore('history', { keyPath: ['book', 'seq'] }).createIndex('weight', ['book', 'seq', 'weight']);
   },
 ];
 

@@ -2,10 +2,11 @@
  * Keeps the open workbook: every edit into the journal in the order in which it
  * was made, a snapshot now and then. The state tells the truth at any moment.
  */
-import { writeBook, type Book, type Edit } from '../workbook/index.ts';
+import { writeBook, type Book, type Edit, type Step } from '../workbook/index.ts';
 import type { Database, JournalEntry, SetAside, ShelfCard } from './database.ts';
 import { readAside, readShelf, readStored } from './journal.ts';
 import { makeAgain, replay } from './replay.ts';
+import { readSteps } from './step-store.ts';
 import { KeepingTrouble, type Why } from './trouble.ts';
 import { Writer, type Kept, type WriterOptions } from './writer.ts';
 
@@ -36,6 +37,8 @@ export class Keeper extends EventTarget {
   readonly #database: Database;
   readonly #writer: Writer;
   #kept: Kept | null = null;
+  /** The last edit of the workbook as it was loaded; `null` when not all of it could be made again. */
+  #whole: { readonly id: string; readonly seq: number } | null = null;
 
   constructor(database: Database, options: KeeperOptions = {}) {
     super();
@@ -75,6 +78,7 @@ export class Keeper extends EventTarget {
         kept.aside = { book: kept.id, problems: all, json: damaged ?? again.replaced, entries: [...left, ...again.left] };
       }
       this.#kept = kept;
+      this.#whole = all.length > 0 ? null : { id: kept.id, seq: kept.seq };
       this.#writer.keptAt = stored.card?.changedAt ?? null;
       this.#writer.say(null);
       return { book: kept.book, problems: all };
@@ -91,12 +95,20 @@ export class Keeper extends EventTarget {
   /**
    * Keeps an edit, `book` being the workbook after it. Ends when it is on the
    * disk; never rejects: `state` says when it takes longer, and why. A workbook
-   * that was neither loaded nor begun is begun by it.
+   * that was neither loaded nor begun is begun by it. `step` is what the edit
+   * was, for `steps` after the next loading.
    */
-  keep(edit: Edit, book: Book): Promise<void> {
+  keep(edit: Edit, book: Book, step: Step | null = null): Promise<void> {
     const kept = this.#kept?.id === book.id ? this.#kept : this.#fresh(book);
     kept.book = book;
-    return this.#writer.add(kept, edit);
+    return this.#writer.add(kept, edit, step);
+  }
+
+  /** What was done to the workbook before it was loaded, as far back as is known without a gap. Never rejects. */
+  async steps(): Promise<readonly Step[]> {
+    const whole = this.#whole;
+    if (!whole) return [];
+    return readSteps(this.#database, whole.id, whole.seq).catch(() => []);
   }
 
   /** Tries at once what failed before, instead of when its time has come. */

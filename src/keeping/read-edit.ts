@@ -8,7 +8,8 @@ import { FILTER_TESTS, lookSchema, type Edit } from '../workbook/index.ts';
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
 
 const address = v.object({ sheet: whole, row: whole, col: whole });
-const area = v.object({ sheet: whole, top: whole, left: whole, bottom: whole, right: whole });
+export const areaSchema = v.object({ sheet: whole, top: whole, left: whole, bottom: whole, right: whole });
+const area = areaSchema;
 
 /** A key that is there without a value says as much as one that is not there; files have no such keys, edits may. */
 const look = v.pipe(

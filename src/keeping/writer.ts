@@ -2,9 +2,10 @@
  * Writes what waits, in order, one transaction after the other. What fails
  * stays in memory and is tried again until it can be written.
  */
-import { writeBook, type Book, type Edit } from '../workbook/index.ts';
+import { writeBook, type Book, type Edit, type Step } from '../workbook/index.ts';
 import type { Database, JournalEntry, SetAside, ShelfCard } from './database.ts';
 import { Cleared, writeEntries, writeSnapshot } from './journal.ts';
+import { pruneSteps, storedStep, writeSteps } from './step-store.ts';
 import { KeepingTrouble, troubleFrom } from './trouble.ts';
 
 export interface WriterOptions {
@@ -43,6 +44,8 @@ export interface Waiting {
   readonly at: string;
   /** `null`: the workbook as it came, before any edit. */
   readonly edit: Edit | null;
+  /** For looking back; `null` when nobody will. */
+  readonly step: Step | null;
   readonly done: () => void;
 }
 
@@ -78,9 +81,9 @@ export class Writer {
   }
 
   /** Takes the next edit of a workbook. Ends when it is on the disk. */
-  add(kept: Kept, edit: Edit | null): Promise<void> {
+  add(kept: Kept, edit: Edit | null, step: Step | null = null): Promise<void> {
     return new Promise((done) => {
-      this.putBack([{ kept, seq: ++kept.seq, at: new Date().toISOString(), edit, done }]);
+      this.putBack([{ kept, seq: ++kept.seq, at: new Date().toISOString(), edit, step, done }]);
       this.#changed();
     });
   }
@@ -166,6 +169,13 @@ export class Writer {
     this.say(null);
     for (const { done } of batch) done();
     this.#planSnapshot(kept);
+    await this.#remember(kept, batch);
+  }
+
+  /** All of it is kept already; should this fail, what can be gone back to begins after it. */
+  async #remember({ id }: Kept, batch: readonly Waiting[]): Promise<void> {
+    const steps = batch.flatMap(({ seq, step }) => (step ? [storedStep(id, seq, step)] : []));
+    await writeSteps(this.#database, steps).catch(() => undefined);
   }
 
   /** The whole workbook, in place of its journal. */
@@ -183,6 +193,7 @@ export class Writer {
     this.#snapshotOf = null;
     try {
       await this.#writeWhole(kept, this.keptAt ?? new Date().toISOString());
+      await pruneSteps(this.#database, kept.id).catch(() => undefined);
     } catch (error) {
       if (error instanceof Cleared) this.#startOver(kept);
     }

@@ -13,7 +13,8 @@ export interface NameRow {
 /**
  * The names of the workbook: go to one, rename it, remove it, or name what is
  * selected. Asks by `tt-go-name` {name}, `tt-rename-name` {from, to},
- * `tt-remove-name` {name}, `tt-add-name` {name, chart}.
+ * `tt-remove-name` {name}, `tt-add-name` {name, chart}; cancel that one to keep
+ * what was typed.
  */
 @customElement('tt-names')
 export class NamesPanel extends LitElement {
@@ -39,6 +40,8 @@ export class NamesPanel extends LitElement {
   open(): void {
     this.fresh = '';
     this.chart = false;
+    // A name that was refused last time does not stand there any more.
+    this.renderRoot.querySelectorAll<HTMLInputElement>('td input').forEach((field, at) => { field.value = this.names[at]?.name ?? ''; });
     this.dialog.showModal();
   }
 
@@ -51,7 +54,7 @@ export class NamesPanel extends LitElement {
           <tbody>${this.names.map((row) => html`<tr>
             <td><input aria-label="Name for ${row.place}" .value=${row.name} @change=${(event: Event) => this.#rename(row.name, event.target as HTMLInputElement)}></td>
             <td>${row.lost ? html`<span class="fault">✕ ${row.place}</span>` : row.place}${row.chart ? html` <span class="soft">size chart</span>` : nothing}</td>
-            <td><button ?disabled=${row.lost} aria-label="Go to ${row.name}" @click=${() => { this.dialog.close(); this.#send('tt-go-name', { name: row.name }); }}>Go there</button>
+            <td><button ?disabled=${row.lost} aria-label="Go there: ${row.name}" @click=${() => { this.dialog.close(); this.#send('tt-go-name', { name: row.name }); }}>Go there</button>
               <button aria-label="Remove ${row.name}" @click=${() => this.#send('tt-remove-name', { name: row.name })}>Remove</button></td>
           </tr>`)}</tbody></table>`
         : html`<p class="soft">No cell has a name yet. A name such as waist can stand in any formula: =waist + 2 in.</p>`}
@@ -67,18 +70,17 @@ export class NamesPanel extends LitElement {
 
   #add(event: Event) {
     event.preventDefault();
-    this.#send('tt-add-name', { name: this.fresh.trim(), chart: this.chart });
-    this.fresh = '';
+    if (this.#send('tt-add-name', { name: this.fresh.trim(), chart: this.chart })) this.fresh = '';
   }
 
   #rename(from: string, field: HTMLInputElement) {
     const to = field.value.trim();
-    field.value = from;
-    if (to && to !== from) this.#send('tt-rename-name', { from, to });
+    if (to === '') field.value = from;
+    else if (to !== from) this.#send('tt-rename-name', { from, to });
   }
 
-  #send(type: string, detail: unknown) {
-    this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
+  #send(type: string, detail: unknown): boolean {
+    return this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true, cancelable: true }));
   }
 }
 

@@ -25,7 +25,6 @@ export class RenamePanel extends LitElement {
 
   open(titles: Titles): void {
     this.titles = titles;
-    this.sentence = '';
     this.dialog.showModal();
   }
 

@@ -40,6 +40,9 @@ export type ComparisonChange =
   | { readonly change: 'add-input' }
   | { readonly change: 'remove-input'; readonly input: number };
 
+/** What two ways of working out the same may differ by, in millimetres or whatever a result counts in. */
+const NOTHING = 1e-9;
+
 /**
  * Two sets of values for some inputs, and every result that depends on them
  * under each, with the difference. Nothing here touches the sheet. Asks by
@@ -120,8 +123,9 @@ export class SideBySidePanel extends LitElement {
 
   #difference(difference: Result | null) {
     if (!difference) return html`<td>–</td>`;
-    if (difference.kind === 'quantity' && difference.value !== 0) {
+    if (difference.kind === 'quantity' && Math.abs(difference.value) > NOTHING) {
       const { main, also } = shownResult(difference, this.as);
+      if (!/[1-9¼-¾⅐-⅞]/.test(main)) return html`<td>less than is shown</td>`;
       const sign = difference.value > 0 ? '+' : '';
       return html`<td class="moved">${sign}${main}${also ? html`<small>${sign}${also}</small>` : nothing}</td>`;
     }

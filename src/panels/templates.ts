@@ -20,7 +20,8 @@ export class TemplatesPanel extends LitElement {
   static override styles = [controls, css`
     ul { list-style: none; margin: 0; padding: 0; display: grid; gap: var(--gap-2); grid-template-columns: repeat(auto-fill, minmax(250px, 1fr)); }
     li { background: var(--sheet); border: 1px solid var(--line); border-radius: var(--round); padding: var(--gap-3); display: flex; flex-direction: column; gap: var(--gap-2); }
-    li p { margin: 0; flex: 1; }
+    li p { margin: 0; }
+    li p.soft { flex: 1; }
     li h4 { margin: 0; font: 600 1rem var(--face-title); overflow-wrap: anywhere; }
     .tools { display: flex; flex-wrap: wrap; gap: var(--gap-1); }
     h3 { margin: var(--gap-4) 0 var(--gap-2); }
@@ -39,12 +40,15 @@ export class TemplatesPanel extends LitElement {
 
   @state() private keepName = '';
   @state() private keepNote = '';
+  /** The template that she is asked about before it is removed for good. */
+  @state() private removing = '';
 
   @query('#start') private startDialog!: HTMLDialogElement;
   @query('#keep') private keepDialog!: HTMLDialogElement;
   @query('input[type=file]') private file!: HTMLInputElement;
 
   openStart(): void {
+    this.removing = '';
     this.startDialog.showModal();
   }
 
@@ -93,10 +97,20 @@ export class TemplatesPanel extends LitElement {
       <p class="soft">${template.note}</p>
       <div class="tools">
         <button class="main" @click=${() => { this.startDialog.close(); this.#send('tt-start-template', { id: template.id }); }} aria-label="Start ${template.name}">Start</button>
-        <button @click=${() => this.#send('tt-save-template', { id: template.id })} aria-label="Save ${template.name} as a file">Save as a file</button>
-        ${template.own ? html`<button @click=${() => this.#send('tt-remove-template', { id: template.id })} aria-label="Remove ${template.name}">Remove</button>` : nothing}
+        <button @click=${() => this.#send('tt-save-template', { id: template.id })} aria-label="Save as a file: ${template.name}">Save as a file</button>
+        ${template.own ? this.#remover(template) : nothing}
       </div>
+      ${this.removing === template.id ? html`<p class="note" role="alert">Removing cannot be undone. Save it as a file first, or press once more.</p>` : nothing}
     </li>`)}</ul>`;
+  }
+
+  /** Asks once more: no undo brings a template back. */
+  #remover({ id, name }: TemplateCard) {
+    const asked = this.removing === id;
+    return html`<button aria-label=${asked ? `Remove for good: ${name}` : `Remove ${name}`} @click=${() => {
+      this.removing = asked ? '' : id;
+      if (asked) this.#send('tt-remove-template', { id });
+    }}>${asked ? 'Remove for good' : 'Remove'}</button>`;
   }
 
   #fileChosen() {

@@ -67,16 +67,9 @@ export class WorkingPanel extends LitElement {
     const { result } = this;
     if (result.kind === 'empty') return this.raw === '' ? html`<p class="soft">Nothing is typed here yet. Type a figure with its unit (2 1/4 in, 5,5 cm), words, or a formula that starts with =.</p>` : nothing;
     if (result.kind === 'error') return html`<p class="fault" role="note"><strong>No result.</strong> ${result.sentence}</p>`;
-    const { main, also } = shownResult(result, { ...this.as, system: this.as.system === 'own' ? 'own' : 'both' });
-    const second = also ?? this.#otherSystem(result);
+    const main = this.#figure(result);
+    const second = this.#other(result, main);
     return html`<p class="answer ${result.kind === 'text' ? 'words' : ''}">${main}${second ? html`<small>${second}</small>` : nothing}</p>`;
-  }
-
-  #otherSystem(result: Result): string | undefined {
-    if (result.kind !== 'quantity') return undefined;
-    const dimension = UNITS[result.unit].dimension;
-    if (dimension !== 'length' && dimension !== 'area') return undefined;
-    return shownResult(result, { ...this.as, system: 'both' }).also;
   }
 
   #typed() {
@@ -112,11 +105,17 @@ export class WorkingPanel extends LitElement {
   }
 
   #figure(result: Result): string {
-    return shownResult(result, { ...this.as, system: this.as.system === 'both' ? 'cm' : this.as.system }).main;
+    return shownResult(result, { ...this.as, system: this.as.system === 'both' ? 'own' : this.as.system }).main;
+  }
+
+  /** The same in the other system, where there is one. */
+  #other(result: Result, main: string): string | undefined {
+    const both = shownResult(result, { ...this.as, system: 'both' });
+    return [both.main, both.also].find((text) => text !== undefined && text !== main);
   }
 
   #second(result: Result) {
-    const other = this.#otherSystem(result);
+    const other = this.#other(result, this.#figure(result));
     return other ? html` <span class="second">(${other})</span>` : nothing;
   }
 

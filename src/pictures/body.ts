@@ -1,11 +1,11 @@
 /** A figure from the front with the garment round it: ease at each level. */
 import type { ShowAs, UnitCode } from '../quantities/index.ts';
-import { circle, flowing, line } from './draw.ts';
+import { circle, flowing, flowOn, line } from './draw.ts';
 import type { Point } from './draw.ts';
 import type { Picture } from './marks.ts';
 import { MARGIN, Plate, sideRoom, widthFor } from './plate.ts';
 import type { SideLabel } from './plate.ts';
-import { fit, place } from './scale.ts';
+import { fit } from './scale.ts';
 import { shortened } from './text.ts';
 import { counted, inTwo, sayIn, sentences } from './words.ts';
 
@@ -50,19 +50,23 @@ export function bodyEase({ levels: all, unit }: BodyEase, as: ShowAs): Picture {
   const halves = (girth: 'body' | 'finished'): number[] => levels.map((level) => (level[girth] / 4) * k);
 
   const [bodyHalves, garmentHalves] = [halves('body'), halves('finished')];
-  const shoulder = bodyHalves[0]! * 1.02;
+  const shoulder = Math.min(bodyHalves[0]! * 1.02, room / 2);
   const neck = Math.max(2, bodyHalves[0]! * 0.22);
   const neckY = plate.y + 2 * HEAD + 6;
   const end = y(levels.length - 1) + 26;
   const head = Math.min(HEAD, Math.max(3, bodyHalves[0]! * 0.42));
   plate.path('body', circle([middle, neckY - 4 - head], head));
-  const figure = (side: -1 | 1): Point[] => [
+  const down = (side: -1 | 1): Point[] => [
     ...bodyHalves.map((half, i): Point => [middle + side * half, y(i)]),
     [middle + side * bodyHalves.at(-1)! * 0.94, end],
   ];
-  const shoulderLine = (side: -1 | 1): Point[] => [[middle + side * neck, neckY], [middle + side * neck, neckY + 8], [middle + side * Math.min(shoulder, room / 2), neckY + 20]];
-  const sideOf = (side: -1 | 1): string => `${line(...shoulderLine(side))}${joinOn(shoulderLine(side).at(-1)!, figure(side))}`;
-  for (const side of [-1, 1] as const) plate.path('body', sideOf(side));
+  const neckTo = (side: -1 | 1): Point[] => [[middle + side * neck, neckY], [middle + side * neck, neckY + 8], [middle + side * shoulder, neckY + 20]];
+  const [upLeft, downRight] = [[...down(-1)].reverse(), down(1)];
+  plate.path('body', [
+    line(...neckTo(1)), flowOn(neckTo(1).at(-1)!, downRight),
+    line(upLeft[0]!).replace('M', 'L'), flowOn(upLeft[0]!, [...upLeft.slice(1), neckTo(-1).at(-1)!]),
+    line(...[...neckTo(-1)].reverse().slice(1)).replace('M', 'L'), 'Z',
+  ].join(''));
   const tops = [first - 10, ...levels.map((_, i) => y(i)), end];
   for (const side of [-1, 1] as const) {
     const widths = [garmentHalves[0]!, ...garmentHalves, garmentHalves.at(-1)!];
@@ -87,9 +91,4 @@ export function bodyEase({ levels: all, unit }: BodyEase, as: ShowAs): Picture {
     'Ease at each level, from the top down:',
     `${all.map(({ name, body, finished }) => `${name} ${say.length(finished)} on a body of ${say.length(body)}, ${signed(finished - body)}`).join('; ')}.`,
   ));
-}
-
-/** A smooth line on from a point that is drawn already. */
-function joinOn(from: Point, points: readonly Point[]): string {
-  return flowing([from, ...points]).replace(/^M[^C]*/, `L${place(from[0])} ${place(from[1])}`);
 }

@@ -1,7 +1,6 @@
-/** Buttons down a stand, and the buttonhole for a button. */
+/** Buttons down a stand: their places, the gap, and the levels that should have one. */
 import type { ShowAs, UnitCode } from '../quantities/index.ts';
-import { arc, box, circle, line } from './draw.ts';
-import type { Dim } from './lanes.ts';
+import { box, circle, line } from './draw.ts';
 import type { Look, Picture } from './marks.ts';
 import { MARGIN, Plate, sideRoom, widthFor } from './plate.ts';
 import type { SideLabel } from './plate.ts';
@@ -15,6 +14,8 @@ export interface ButtonStand {
   readonly first: number;
   readonly last: number;
   readonly buttons: number;
+  /** Where each button is, in order, when they are not even. */
+  readonly places?: readonly number[];
   /** One to mark, 1 for the first. */
   readonly marked?: number;
   /** Levels that should have a button, such as the bust, mm from the same point. */
@@ -30,7 +31,7 @@ const NAME_ROOM = 90;
 const MOST_LEVELS = 6;
 
 /** Places to write down: as many as have room, the first, the last and the marked one among them. */
-function written(buttons: number, gap: number, marked: number | undefined): { labelled: number[]; every: number } {
+function written(buttons: number, gap: number, marked: number | undefined): { labelled: number[]; sparse: boolean } {
   const every = Math.max(1, Math.ceil((LINE + 3) / gap));
   const labelled: number[] = [];
   for (let n = 1; n <= buttons; n += every) labelled.push(n);
@@ -43,14 +44,14 @@ function written(buttons: number, gap: number, marked: number | undefined): { la
     if (nearest !== undefined) labelled.splice(labelled.indexOf(nearest), 1);
     labelled.push(marked);
   }
-  return { labelled: labelled.sort((a, b) => a - b), every };
+  return { labelled: labelled.sort((a, b) => a - b), sparse: every > 1 };
 }
 
 export function buttonStand(input: ButtonStand, as: ShowAs): Picture {
   const { first, last, buttons, marked } = input;
   const say = sayIn(input.unit, as);
   const gap = (last - first) / Math.max(1, buttons - 1);
-  const at = (n: number): number => (n === buttons ? last : first + (n - 1) * gap);
+  const at = (n: number): number => input.places?.[n - 1] ?? (n === buttons ? last : first + (n - 1) * gap);
   const levels = (input.levels ?? []).slice(0, MOST_LEVELS);
   // The point of measuring is drawn unless it is so far away that the buttons would be squeezed.
   const origin = first >= 0 && first <= last - first;
@@ -60,11 +61,16 @@ export function buttonStand(input: ButtonStand, as: ShowAs): Picture {
   const top = MARGIN + 12;
   const y = (mm: number): number => top + (mm - low) * k;
 
-  const { labelled, every } = written(buttons, gap * k, marked);
+  const gaps = input.places === undefined ? [] : input.places.slice(1).map((place, i) => place - at(i + 1));
+  const narrowest = gaps.length > 0 ? Math.min(...gaps) : gap;
+  const { labelled, sparse } = written(buttons, gap * k, marked);
   const right: SideLabel[] = labelled.map((n) => ({ y: y(at(n)), lines: [`${n}: ${say.length(at(n))}${n === marked ? ' ←' : ''}`] }));
-  const left: SideLabel[] = levels.map((level) => ({ y: y(level.at), lines: levelLines(level.name, level.at, missOf(level.at, input, gap), say) }));
+  const left: SideLabel[] = levels.map((level) => ({ y: y(level.at), lines: levelLines(level.name, level.at, missOf(level.at, buttons, at), say) }));
   const middle = Math.max(1, Math.floor(buttons / 2));
-  if (buttons > 1) left.push({ y: y((at(middle) + at(middle + 1)) / 2), lines: [...inTwo(say.length(gap)), 'apart'], brace: [y(at(middle)), y(at(middle + 1))] });
+  const braced = (n: number, word: string): SideLabel =>
+    ({ y: y((at(n) + at(n + 1)) / 2), lines: [...inTwo(say.length(at(n + 1) - at(n))), word], brace: [y(at(n)), y(at(n + 1))] });
+  if (gaps.length > 0) left.push(braced(gaps.indexOf(Math.max(...gaps)) + 1, 'widest'), braced(gaps.indexOf(narrowest) + 1, 'narrowest'));
+  else if (buttons > 1) left.push(braced(middle, 'apart'));
 
   const rooms = [sideRoom(left), sideRoom(right)] as const;
   const plate = new Plate(widthFor(STAND + 16, ...rooms));
@@ -75,8 +81,12 @@ export function buttonStand(input: ButtonStand, as: ShowAs): Picture {
   if (origin) plate.path('new', line([x - 4, y(0)], [x + STAND + 4, y(0)]));
   plate.path('level', line([x + STAND / 2, edge], [x + STAND / 2, bottom]));
   for (const level of levels) plate.path('old', line([x - 6, y(level.at)], [x + STAND + 6, y(level.at)]));
-  const radius = Math.max(1, Math.min(6, gap * k * 0.4));
-  for (let n = 1; n <= buttons; n += 1) plate.path(n === marked ? 'chosen' : 'piece', circle([x + STAND / 2, y(at(n))], radius));
+  const radius = Math.max(1, Math.min(6, narrowest * k * 0.4));
+  const every = Math.max(1, Math.ceil(2.4 / (gap * k)));
+  const draw = (n: number): void => plate.path(n === marked ? 'chosen' : 'piece', circle([x + STAND / 2, y(at(n))], radius));
+  for (let n = 1; n < buttons; n += every) draw(n);
+  draw(buttons);
+  if (marked !== undefined) draw(marked);
   const lowest = [
     plate.beside('right', x + STAND, right, MARGIN, bottom + 4),
     plate.beside('left', x, left, MARGIN, bottom + 4),
@@ -87,64 +97,25 @@ export function buttonStand(input: ButtonStand, as: ShowAs): Picture {
   if (levels.length > 0) key.push(['old', 'level that should have a button']);
   plate.key(key);
   plate.notes(
-    every > 1 ? `${buttons} buttons; 1 … ${buttons}, not every place is written.` : `${counted(buttons, 'button')}.`,
+    sparse ? `${buttons} buttons; 1 … ${buttons}, not every place is written.` : `${counted(buttons, 'button')}.`,
     'To scale along the stand; its width is not.',
   );
   return plate.done(sentences(
-    `${counted(buttons, 'button')} ${buttons > 1 ? `${say.length(gap)} apart, ` : ''}from ${say.length(first)} to ${say.length(last)}.`,
+    `${counted(buttons, 'button')} ${buttons > 1 && gaps.length === 0 ? `${say.length(gap)} apart, ` : ''}from ${say.length(first)} to ${say.length(last)}.`,
+    gaps.length > 0 && `The widest gap is ${say.length(Math.max(...gaps))}, the narrowest ${say.length(narrowest)}.`,
     marked !== undefined && `Button ${marked} is at ${say.length(at(marked))}.`,
     levels.length > 0 && `Levels that should have a button: ${levels.map((level) => `${level.name} at ${say.length(level.at)}`).join(', ')}.`,
   ));
 }
 
 /** How far a level lies from the nearest button, mm. */
-function missOf(level: number, { first, buttons }: ButtonStand, gap: number): number {
-  const n = Math.max(0, Math.min(buttons - 1, Math.round((level - first) / gap)));
-  return Math.abs(level - first - n * gap);
+function missOf(level: number, buttons: number, at: (n: number) => number): number {
+  const gap = (at(buttons) - at(1)) / Math.max(1, buttons - 1);
+  const n = gap > 0 ? Math.max(1, Math.min(buttons, 1 + Math.round((level - at(1)) / gap))) : 1;
+  return Math.abs(level - at(n));
 }
 
 function levelLines(name: string, at: number, miss: number, say: Say): string[] {
   const off = miss < 0.05 ? [] : [`${say.length(miss)} off`];
   return [shortened(name, NAME_ROOM), ...inTwo(say.length(at)), ...off];
-}
-
-export interface Buttonhole {
-  /** Across the button, mm. */
-  readonly diameter: number;
-  /** Of a flat button, mm; without it the button is a ball. */
-  readonly thickness?: number;
-  readonly unit: UnitCode;
-}
-
-export function buttonhole({ diameter, thickness, unit }: Buttonhole, as: ShowAs): Picture {
-  const say = sayIn(unit, as);
-  const ball = thickness === undefined;
-  const slit = ball ? (Math.PI * diameter) / 2 : diameter + thickness;
-  const plate = new Plate();
-  const start = MARGIN + 14;
-  const k = fit(slit, ball ? diameter : thickness, plate.width - 2 * start, 110);
-  const left = (plate.width - slit * k) / 2;
-  const dims: Dim[] = [{ from: left, to: left + diameter * k, text: `${say.length(diameter)} across` }];
-  plate.above(dims);
-  const top = plate.y + 2;
-  if (ball) {
-    const radius = (diameter * k) / 2;
-    plate.path('cloth', circle([left + radius, top + radius], radius));
-    plate.path('new', arc([left + radius, top + radius], radius, Math.PI, 2 * Math.PI));
-    plate.y = top + 2 * radius + 12;
-  } else {
-    plate.path('cloth', box(left, top, diameter * k, Math.max(thickness * k, 1)));
-    plate.y = top + thickness * k + 12;
-  }
-  const slitY = plate.y + 4;
-  plate.path('new', line([left, slitY], [left + slit * k, slitY]));
-  for (const end of [left, left + slit * k]) plate.path('edge', line([end, slitY - 5], [end, slitY + 5]));
-  const below: Dim[] = [];
-  if (!ball && thickness > 0) below.push({ from: left + diameter * k, to: left + slit * k, text: `${say.length(thickness)} thick`, reach: 4 });
-  below.push({ from: left, to: left + slit * k, text: `buttonhole ${say.length(slit)}`, reach: 4, look: 'new' });
-  plate.below(below, slitY + 6);
-  plate.notes(ball ? 'Half the way round the ball.' : 'The button from its side: across it and through it.', 'To scale.');
-  return plate.done(ball
-    ? `A ball button ${say.length(diameter)} across needs a buttonhole of ${say.length(slit)}, half the way round it.`
-    : `A flat button ${say.length(diameter)} across and ${say.length(thickness)} thick needs a buttonhole of ${say.length(slit)}.`);
 }

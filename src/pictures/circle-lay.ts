@@ -18,6 +18,8 @@ export interface CircleLay {
   readonly part: number;
   readonly width: number;
   readonly allowance: number;
+  /** How much of the length is hem, mm. */
+  readonly hem?: number;
   readonly unit: UnitCode;
 }
 
@@ -42,7 +44,7 @@ interface Lay {
 export function circleOnCloth(input: CircleLay, as: ShowAs): Picture | undefined {
   const lay = layOf(input);
   if (lay === undefined) return undefined;
-  const { radius, length, part, width, allowance } = input;
+  const { radius, length, part, width, allowance, hem = 0 } = input;
   const { piece, pieces, side, rows, cloth } = lay;
   const say = sayIn(input.unit, as);
   const across = piece.extent.bottom - piece.extent.top;
@@ -72,11 +74,11 @@ export function circleOnCloth(input: CircleLay, as: ShowAs): Picture | undefined
   if (!whole) key.push(['new', `edge that is joined${allowance > 0 ? `, allowance ${say.length(allowance)}` : ''}`]);
   if (!whole && allowance > 0) key.push(['seam', 'seam line']);
   plate.key(key);
-  const name = `${circleWords(part, say)} in ${counted(pieces, whole ? 'piece' : 'equal piece')}, ${joins}`;
-  plate.notes(`A ${name}.`, `Radius ${say.length(radius)}, length ${say.length(length)}.`, 'To scale, selvedges above and below.');
+  const name = `${circleWords(part, say)} in ${pieces === 1 ? 'one piece' : `${pieces} equal pieces`}, ${joins}`;
+  plate.notes(`${name.slice(0, 1).toUpperCase()}${name.slice(1)}.`, `Radius ${say.length(radius)}, length ${say.length(length - hem)}${hem > 0 ? ` and ${say.length(hem)} of hem` : ''}.`, 'To scale, selvedges above and below.');
   return plate.done(sentences(
     `A circle skirt on cloth ${say.length(width)} wide: ${name}, in ${counted(rows, 'row')} on ${say.length(cloth)} of cloth.`,
-    `Radius ${say.length(radius)}, length ${say.length(length)}.`,
+    `Radius ${say.length(radius)}, length ${say.length(length - hem)}${hem > 0 ? ` and ${say.length(hem)} of hem` : ''}.`,
     !whole && allowance > 0 && `The straight edges have an allowance of ${say.length(allowance)}.`,
   ));
 }
@@ -103,7 +105,7 @@ function layOf({ radius, length, part, width, allowance, unit }: CircleLay): Lay
   const values = [inBase(radius, unit), inBase(length, unit), inBase(part, ''), inBase(width, unit), inBase(allowance, unit)];
   const figure = (name: string): number | undefined => {
     const outcome = work(functionNamed(name)!, values);
-    return isFault(outcome) || typeof outcome.value === 'string' ? undefined : outcome.value.value;
+    return !isFault(outcome) && typeof outcome.value === 'object' && 'value' in outcome.value ? outcome.value.value : undefined;
   };
   const [pieces, cloth] = [figure('CIRCLE.PIECES'), figure('CIRCLE.CLOTH')];
   if (pieces === undefined || cloth === undefined) return undefined;

@@ -8,7 +8,12 @@ import { sayIn } from './words.ts';
 
 export interface TwoLengths {
   /** What the second is measured against, such as the body. */
-  readonly base: { readonly name: string; readonly length: number };
+  readonly base: {
+    readonly name: string;
+    readonly length: number;
+    /** As it is called where the difference is told as a share of it: "the body". */
+    readonly of: string;
+  };
   readonly other: { readonly name: string; readonly length: number };
   /** What the second has beyond the first, such as "ease". */
   readonly more: string;
@@ -44,7 +49,8 @@ export function twoLengths({ base, other, more, less, lessIsWrong, unit }: TwoLe
     } else plate.path(difference > 0 ? 'new-cloth' : 'old', box(from, top, to - from, BAR));
     plate.below([{ from, to, text: `${difference > 0 ? more : less} ${say.length(Math.abs(difference))}`, look: wrong ? 'pin' : 'new' }], top + BAR);
   } else plate.y += BAR;
-  const words = difference === 0 ? 'Both are equal.' : `${difference > 0 ? more : less} ${say.length(Math.abs(difference))}, ${say.percent(Math.abs(share))} of the first.`;
-  plate.notes(difference === 0 ? words : `${say.percent(Math.abs(share))} of the first.`, 'To scale.');
-  return plate.done(`${base.name} ${say.length(base.length)}, ${other.name.toLowerCase()} ${say.length(other.length)}: ${words.charAt(0).toLowerCase()}${words.slice(1)}`);
+  const part = `${say.percent(Math.abs(share))} of ${base.of}`;
+  plate.notes(difference === 0 ? 'Both are equal.' : `That is ${part}.`, 'To scale.');
+  const compared = difference === 0 ? 'both are equal' : `${difference > 0 ? more : less} ${say.length(Math.abs(difference))}, ${part}`;
+  return plate.done(`${base.name} ${say.length(base.length)}, ${other.name.toLowerCase()} ${say.length(other.length)}: ${compared}.`);
 }

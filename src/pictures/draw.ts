@@ -62,15 +62,16 @@ export function turn(x: number, y1: number, y2: number, cloth: -1 | 1, width: nu
   return `L${at([x + cloth * across, y1])}A${place(across)} ${place(Math.abs(y2 - y1) / 2)} 0 0 ${clockwise} ${at([x + cloth * across, y2])}`;
 }
 
-/** A smooth line through points whose y grows, upright at both ends. */
-export function flowing(points: readonly Point[]): string {
+/** A smooth line on from a point where the path is, upright at every point. */
+export function flowOn(from: Point, points: readonly Point[]): string {
   return points.map((point, i) => {
-    const before = points[i - 1];
-    if (before === undefined) return `M${at(point)}`;
+    const before = points[i - 1] ?? from;
     const middle = (before[1] + point[1]) / 2;
     return `C${at([before[0], middle])} ${at([point[0], middle])} ${at(point)}`;
   }).join('');
 }
+
+export const flowing = (points: readonly Point[]): string => line(points[0]!) + flowOn(points[0]!, points.slice(1));
 
 /** The head of an arrow whose point is here and which flies this way. */
 export function arrowHead(tip: Point, angle: number): string {

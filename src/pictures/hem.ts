@@ -1,6 +1,7 @@
 /** Hems: the turned-up edge from its side, the piece cut for it, and the fullness of a curved one. */
 import type { ShowAs, UnitCode } from '../quantities/index.ts';
-import { arc, area, line, sector, tornAcross } from './draw.ts';
+import { extentOf } from './circle.ts';
+import { arc, area, line, polar, sector, tornAcross } from './draw.ts';
 import type { Point } from './draw.ts';
 import type { Look, Picture } from './marks.ts';
 import { MARGIN, Plate, sideRoom, widthFor } from './plate.ts';
@@ -34,7 +35,7 @@ export function hem({ finished, seam, hem: up, under, unit }: Hem, as: ShowAs): 
   // The finished length is torn where it is so long that the hem would be lost beside it.
   const stub = Math.min(finished, Math.max((seam + turned) * 0.8, finished * 0.02));
   const cutShort = stub < finished;
-  const room = sideRoom(parts.map(({ lines }) => ({ lines, brace: true }))) - 26;
+  const room = sideRoom(parts.map(({ lines }) => ({ lines, brace: true })));
   const plate = new Plate(widthFor(170, room));
   const k = fit(0, seam + stub + turned, 0, 170);
   plate.caption('From its side, and flat');
@@ -58,7 +59,9 @@ export function hem({ finished, seam, hem: up, under, unit }: Hem, as: ShowAs): 
   });
   const lowest = plate.beside('right', flatRight, labels, top - 6, bottom);
 
-  section(plate, { top: start, fold: foldLine, up: up * k, under: Math.min(under, up) * k, x: (MARGIN + flatLeft) / 2 });
+  // A hem that is deeper than the piece is long stands above it.
+  const fold = Math.max(foldLine, start + up * k);
+  section(plate, { top: fold - (seam + stub) * k, fold, up: up * k, under: Math.min(under, up) * k, x: (MARGIN + flatLeft) / 2 });
   plate.y = Math.max(lowest, bottom) + 4;
   const key: (readonly [Look, string])[] = [];
   if (turned > 0) key.push(['fold', 'fold line']);
@@ -94,28 +97,37 @@ export interface HemFullness {
   readonly hem: number;
   /** Of a whole circle. */
   readonly part: number;
+  /** Measures the raw edge against the round that it is sewn to, a hem’s depth above the fold, and not against the fold. */
+  readonly sewnDown: boolean;
   readonly unit: UnitCode;
 }
 
-export function hemFullness({ hem: up, part, unit }: HemFullness, as: ShowAs): Picture {
+export function hemFullness({ hem: up, part, sewnDown, unit }: HemFullness, as: ShowAs): Picture {
   const say = sayIn(unit, as);
-  const fuller = 2 * Math.PI * part * up;
+  const fuller = (sewnDown ? 4 : 2) * Math.PI * part * up;
   const pieces = Math.max(1, Math.ceil(part - 1e-9));
   const angle = (2 * Math.PI * part) / pieces;
-  const plate = new Plate();
+  const lines = ['hem', ...inTwo(say.length(up))];
+  const room = sideRoom([{ lines, brace: true }]);
+  const plate = new Plate(widthFor(176, room));
   // Any circle will do, as the difference is the same: one on which the turned-up hem can be seen.
   const [radius, band] = [62, 16];
-  const centre: Point = [plate.width / 2, plate.y + radius + band + 4];
   const [from, to] = [Math.PI / 2 - angle / 2, Math.PI / 2 + angle / 2];
+  const corners = [from, to].flatMap((each) => [radius * 0.3, radius + band].map((r) => polar([0, 0], r, each)));
+  const extent = extentOf(corners, radius + band, from, to);
+  const centre: Point = [(plate.width - room - extent.left - extent.right) / 2, plate.y + 4 - extent.top];
   plate.path('cloth', sector(centre, radius * 0.3, radius + band, from, to));
   plate.path('fold', arc(centre, radius, from, to));
+  if (sewnDown) plate.path('old', arc(centre, radius - band, from, to));
   plate.path('new', arc(centre, radius + band, from, to));
   const bottom = centre[1] + radius + band;
-  const lines = ['hem', ...inTwo(say.length(up))];
-  const lowest = plate.beside('right', centre[0] + radius + band + 4, [{ y: bottom - band / 2, lines, brace: [bottom - band, bottom] }], plate.y, bottom + 6);
+  const lowest = plate.beside('right', centre[0] + extent.right, [{ y: bottom - band / 2, lines, brace: [bottom - band, bottom] }], plate.y, bottom + 6);
   plate.y = Math.max(lowest, bottom) + 6;
-  plate.key([['fold', 'fold of the hem'], ['new', `raw edge, ${say.length(fuller)} longer than the fold`]]);
+  const key: (readonly [Look, string])[] = [['fold', 'fold of the hem']];
+  if (sewnDown) key.push(['old', 'where it is sewn down']);
+  key.push(['new', `raw edge, ${say.length(fuller)} longer than ${sewnDown ? 'that' : 'the fold'}`]);
+  plate.key(key);
   const name = circleWords(part, say);
   plate.notes(`${name.slice(0, 1).toUpperCase()}${name.slice(1)}${pieces > 1 ? ` in ${pieces} pieces, one shown` : ''}; the difference is the same at any radius.`, 'Not to scale.');
-  return plate.done(`A hem of ${say.length(up)} turned up on a ${name}: its raw edge is ${say.length(fuller)} longer than the line it is sewn to.`);
+  return plate.done(`A hem of ${say.length(up)} turned up on a ${name}: its raw edge is ${say.length(fuller)} longer than ${sewnDown ? 'the round it is sewn to' : 'its fold'}.`);
 }

@@ -3,19 +3,21 @@
  * dimensions, the drawing itself, labels at its sides, a key and remarks. It
  * keeps the labels apart; where the drawing lies is its picture's business.
  */
-import { arrowHead, line, polar } from './draw.ts';
+import { arrowHead, box, hatch, line, polar } from './draw.ts';
 import type { Point } from './draw.ts';
 import { lanes, OUTSIDE, SHORT } from './lanes.ts';
 import type { Dim, Laid } from './lanes.ts';
 import type { Look, Mark, Picture } from './marks.ts';
 import { place, spread } from './scale.ts';
-import { ASCENT, DESCENT, LINE, shortened, textWidth, wrapped } from './text.ts';
+import { ASCENT, DESCENT, LINE, textWidth, wrapped } from './text.ts';
 
 /** The width of the working panel. A picture whose labels need more is wider. */
 export const WIDTH = 320;
 export const MARGIN = 12;
 const LANE = 25;
 const SAMPLE = 26;
+/** Looks whose sample in a key is a patch and not a line. */
+const AREAS: ReadonlySet<Look> = new Set(['cloth', 'body', 'new-cloth']);
 /** From the drawing to the text at its side: a leader, and this much more for each brace. */
 const LEADER = 16;
 const BRACE = 13;
@@ -145,9 +147,9 @@ export class Plate {
     this.y += 4;
     for (const [look, words] of items) {
       const middle = this.y + LINE / 2;
-      this.path(look, look === 'body' || look === 'new-cloth' || look === 'cloth'
-        ? `${line([this.left, middle - 4], [this.left + SAMPLE - 8, middle - 4], [this.left + SAMPLE - 8, middle + 4], [this.left, middle + 4])}Z`
-        : line([this.left, middle], [this.left + SAMPLE - 8, middle]));
+      if (look === 'hatch') this.path(look, hatch(this.left, middle - 5, SAMPLE - 8, 10));
+      else if (AREAS.has(look)) this.path(look, box(this.left, middle - 4, SAMPLE - 8, 8));
+      else this.path(look, line([this.left, middle], [this.left + SAMPLE - 8, middle]));
       for (const each of wrapped(words, this.right - this.left - SAMPLE)) {
         this.text(this.left + SAMPLE, this.y + ASCENT, each);
         this.y += LINE;
@@ -164,11 +166,6 @@ export class Plate {
       this.text(this.left, this.y + ASCENT, each, 'start', true);
       this.y += LINE;
     }
-  }
-
-  /** A label in a place of its own, cut where it would be wider than its room. */
-  label(x: number, y: number, text: string, anchor: 'start' | 'middle' | 'end', room: number): void {
-    this.text(x, y, shortened(text, room), anchor);
   }
 
   done(alt: string): Picture {

@@ -68,7 +68,7 @@ export function pleatPanel(input: PleatPanel, as: ShowAs): Picture {
   if (allowance > 0) plate.path('seam', line([start + allowance * k, top], [start + allowance * k, top + FLAT]));
   if (allowance > 0 && whole) plate.path('seam', line([right - allowance * k, top], [right - allowance * k, top + FLAT]));
   for (let i = 0; i < shown; i += 1) {
-    for (const mm of lines.places) plate.path('place', line([flatAt(i, mm), top + 1], [flatAt(i, mm), top + FLAT - 1]));
+    for (const mm of lines.places) if (whole || flatAt(i, mm) < right - 4) plate.path('place', line([flatAt(i, mm), top + 1], [flatAt(i, mm), top + FLAT - 1]));
     for (const mm of lines.folds) plate.path('fold', line([flatAt(i, mm), top], [flatAt(i, mm), top + FLAT]));
     for (const [from, to] of lines.pairs) plate.path('thin', laidOver(flatAt(i, from), flatAt(i, to), top + FLAT / 2));
   }
@@ -84,7 +84,7 @@ export function pleatPanel(input: PleatPanel, as: ShowAs): Picture {
   const foldedRight = start + (allowance + shown * spacing + (whole ? allowance : 0)) * k;
   plate.path('cloth', strip(start, foldedRight, foldedTop, FOLDED, whole));
   for (let i = 0; i < shown; i += 1) {
-    for (const mm of lines.edges) plate.path('edge', line([foldedAt(i, mm), foldedTop], [foldedAt(i, mm), foldedTop + FOLDED]));
+    for (const mm of lines.edges) if (whole || foldedAt(i, mm) < foldedRight - 4) plate.path('edge', line([foldedAt(i, mm), foldedTop], [foldedAt(i, mm), foldedTop + FOLDED]));
     if (depth > 0) for (const mm of innerFolds(kind, spacing, depth)) plate.path('old', hidden(foldedAt(i, mm), start, foldedRight, foldedTop));
   }
   const first = lines.edges[0]!;
@@ -195,8 +195,10 @@ export function pleatDeepen({ kind, pleats, hip, waist, unit }: PleatDeepen, as:
     plate.path('new-cloth', area([middle + side * halfTop, top], [middle + side * halfBottom, top], [middle + side * halfBottom, top + height]));
   }
   plate.below([{ from: middle - halfBottom, to: middle + halfBottom, text: `${say.length(below)} at the hip` }], top + height);
-  const each = kind === 'knife' ? 'its fold' : 'each of its two folds';
-  plate.key([['new-cloth', `${say.length(Math.abs(below - above))} ${deeper < 0 ? 'less' : 'more'} folds away at the waist: ${each} is ${say.length(Math.abs(deeper))} ${deeper < 0 ? 'shallower' : 'deeper'}`]]);
+  const [folds, change] = [kind === 'knife' ? 'Its fold' : 'Each of its two folds', deeper < 0 ? 'shallower' : 'deeper'];
+  plate.key([['new-cloth', `${say.length(Math.abs(below - above))} ${deeper < 0 ? 'less' : 'more'} folds away at the waist: ${folds.toLowerCase()} is ${say.length(Math.abs(deeper))} ${change}`]]);
   plate.notes(`${counted(pleats, `${kind} pleat`)}.`, 'Widths are to scale, heights are not.');
-  return plate.done(`One of ${counted(pleats, `${kind} pleat`)}: ${say.length(below)} wide at the hip, ${say.length(above)} at the waist. ${kind === 'knife' ? 'Its fold' : 'Each of its two folds'} is ${say.length(Math.abs(deeper))} ${deeper < 0 ? 'shallower' : 'deeper'} at the waist.`);
+  return plate.done(
+    `One of ${counted(pleats, `${kind} pleat`)}: ${say.length(below)} wide at the hip, ${say.length(above)} at the waist. ${folds} is ${say.length(Math.abs(deeper))} ${change} at the waist.`,
+  );
 }

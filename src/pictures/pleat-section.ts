@@ -24,7 +24,9 @@ export interface PleatSection {
 
 /** From one layer of cloth to the next. Thickness is not to scale. */
 const LAYER = 9;
-const HEIGHT = 4 * LAYER;
+const SLANT = 4 * LAYER;
+/** Cloth that goes on beyond the pleats shown. */
+const STUB = 8;
 
 export function pleatSection(input: PleatSection, as: ShowAs): Picture {
   const { kind, depth, pleats } = input;
@@ -44,15 +46,16 @@ export function pleatSection(input: PleatSection, as: ShowAs): Picture {
 
   if (!alone) plate.above([span(step, x, `${say.length(spacing)} apart`)]);
   const top = plate.y + 6;
+  const height = kind === 'knife' || over > 0 ? SLANT : 2 * LAYER;
   if (over > 0) {
     const [left, right] = [x(zone[0]), x(zone[1])];
-    plate.path('zone', box(left, top - 4, right - left, HEIGHT + 8));
-    plate.path('hatch', hatch(left, top - 4, right - left, HEIGHT + 8));
+    plate.path('zone', box(left, top - 4, right - left, height + 8));
+    plate.path('hatch', hatch(left, top - 4, right - left, height + 8));
   }
   plate.path('layer', SHAPES[kind].cloth(shape, x, top, k, over > 0));
   const below: Dim[] = [{ ...span(fold, x, `${say.length(depth)} deep`), reach: 8 }];
   if (over > 0) below.push({ ...span(zone, x, `overlap ${say.length(over)}`), look: 'pin', reach: 8 });
-  plate.below(below, top + HEIGHT + 6);
+  plate.below(below, top + height + 6);
 
   const name = `${kind} pleat`;
   const many = pleats ?? 1;
@@ -106,8 +109,8 @@ const KNIFE: Drawing = {
     zone: shown > 1 ? [2 * spacing - depth, spacing] : [spacing - depth, 0],
   }),
   cloth({ depth, spacing, shown }, x, top, k) {
-    const low = top + HEIGHT;
-    const slope = (at: number): number => low - (HEIGHT * at) / (spacing + depth);
+    const low = top + SLANT;
+    const slope = (at: number): number => low - (SLANT * at) / (spacing + depth);
     const start = Math.min(0, spacing - depth);
     let d = line([x(start), slope(Math.max(0, start + depth))]);
     for (let i = 1; i <= shown; i += 1) {
@@ -137,11 +140,12 @@ const BOX: Drawing = {
     const width = depth * k * 0.4;
     const right = overlapped ? 3 : 1;
     const first = (spacing - face) / 2;
-    let d = line([x(Math.min(0, first + face - depth)), layer(2)]);
+    const flat = depth * k < 1;
+    let d = line([x(Math.min(0, first + face - depth)) - STUB, layer(flat ? 0 : 2)]);
     for (let i = 0; i < shown; i += 1) {
       const edge = x(first + i * spacing) + 0.8;
       const far = edge + face * k - 1.6;
-      if (depth * k < 1) d += onTo([edge, top], [far, top]);
+      if (flat) d += onTo([edge, top], [far, top]);
       else {
         d += turn(edge + depth * k, layer(2), layer(1), -1, width) + turn(edge, layer(1), top, 1, width);
         d += turn(far, top, layer(right), -1, width) + turn(far - depth * k, layer(right), layer(right + 1), 1, width);
@@ -153,7 +157,7 @@ const BOX: Drawing = {
       }
     }
     const end = Math.max(shown * spacing, first + (shown - 1) * spacing + depth);
-    return d + onTo([x(end), layer(depth * k < 1 ? 0 : right + 1)]);
+    return d + onTo([x(end) + STUB, layer(flat ? 0 : right + 1)]);
   },
 };
 
@@ -171,7 +175,7 @@ const INVERTED: Drawing = {
   cloth({ depth, spacing, shown }, x, top, k, overlapped) {
     const layer = (n: number): number => top + n * LAYER;
     const width = depth * k * 0.4;
-    let d = line([x(0), top]);
+    let d = line([x(0) - STUB, top]);
     for (let i = 0; i < shown; i += 1) {
       const meet = x((i + 0.5) * spacing);
       const upper = overlapped && i % 2 === 1 ? 3 : 1;
@@ -181,7 +185,7 @@ const INVERTED: Drawing = {
         d += turn(meet + depth * k, layer(upper + 1), layer(upper), -1, width) + turn(meet + 1.2, layer(upper), top, 1, width);
       }
     }
-    return d + onTo([x(shown * spacing), top]);
+    return d + onTo([x(shown * spacing) + STUB, top]);
   },
 };
 

@@ -14,14 +14,19 @@ export interface SeamEdge {
   readonly least: number;
   /** The seams that share it and what all of them give, for the remark. */
   readonly seams?: number;
+  /** The edge is a hem and the line its fold; otherwise it is a seam. */
+  readonly hem?: boolean;
   readonly unit: UnitCode;
 }
 
 const HEIGHT = 72;
 
 /** `shift` is at most `allowance`. */
-export function seamEdge({ allowance, shift, least, seams, unit }: SeamEdge, as: ShowAs): Picture {
+export function seamEdge({ allowance, shift, least, seams, hem, unit }: SeamEdge, as: ShowAs): Picture {
   const say = sayIn(unit, as);
+  const words = hem === true
+    ? { line: 'fold', allowance: 'hem', subject: 'A hem', out: 'let down', into: 'taken up', down: 'down', up: 'up' }
+    : { line: 'seam line', allowance: 'allowance', subject: 'A seam', out: 'let out', into: 'taken in', down: 'out', up: 'in' };
   const left = allowance - shift;
   const short = left < least * (1 - 1e-9);
   const plate = new Plate();
@@ -32,8 +37,8 @@ export function seamEdge({ allowance, shift, least, seams, unit }: SeamEdge, as:
   const cut = start + (widest + inside) * k;
   const [oldLine, newLine] = [cut - allowance * k, cut - left * k];
   const above: Dim[] = [];
-  if (shift !== 0) above.push({ from: Math.min(oldLine, newLine), to: Math.max(oldLine, newLine), text: `${shift > 0 ? 'out' : 'in'} ${say.length(Math.abs(shift))}`, look: 'new' });
-  above.push({ from: oldLine, to: cut, text: `allowance ${say.length(allowance)}` });
+  if (shift !== 0) above.push({ from: Math.min(oldLine, newLine), to: Math.max(oldLine, newLine), text: `${shift > 0 ? words.down : words.up} ${say.length(Math.abs(shift))}`, look: 'new' });
+  above.push({ from: oldLine, to: cut, text: `${words.allowance} ${say.length(allowance)}` });
   plate.above(above);
   const top = plate.y;
   plate.path('cloth', area([cut, top], [cut, top + HEIGHT], ...torn(start, top, top + HEIGHT).reverse()));
@@ -46,14 +51,19 @@ export function seamEdge({ allowance, shift, least, seams, unit }: SeamEdge, as:
   plate.path('new', line([newLine, top], [newLine, top + HEIGHT]));
   plate.below([{ from: newLine, to: cut, text: `left ${say.length(left)}`, look: short ? 'pin' : undefined }], top + HEIGHT);
   const key: (readonly [Look, string])[] = [];
-  if (shift !== 0) key.push(['old', 'old seam line'], ['new', 'new seam line']);
-  else key.push(['new', 'seam line, as it was']);
+  if (shift !== 0) key.push(['old', `old ${words.line}`], ['new', `new ${words.line}`]);
+  else key.push(['new', `${words.line}, as it was`]);
   if (short) key.push(['hatch', `at least ${say.length(least)} must be left`]);
   else if (least > 0) key.push(['place', `at least ${say.length(least)} must be left`]);
   plate.key(key);
-  plate.notes('Cut edge on the right.', seams !== undefined && `The same at both edges of ${counted(seams, 'seam')}: ${say.length(2 * seams * shift)} in all.`, 'To scale across the seam.');
+  plate.notes('Cut edge on the right.', seams !== undefined && `The same at both edges of ${counted(seams, 'seam')}: ${say.length(2 * seams * shift)} in all.`, `To scale across the ${hem === true ? 'hem' : 'seam'}.`);
+  const becomes = shift > 0
+    ? `of ${say.length(allowance)} of ${words.allowance} ${say.length(left)} is left`
+    : `the ${words.allowance} grows from ${say.length(allowance)} to ${say.length(left)}`;
   return plate.done(sentences(
-    shift === 0 ? `A seam that stays where it is, with an allowance of ${say.length(allowance)}.` : `A seam ${shift > 0 ? 'let out' : 'taken in'} by ${say.length(Math.abs(shift))}: of ${say.length(allowance)} of allowance ${say.length(left)} ${shift > 0 ? 'is left' : 'stands'}.`,
+    shift === 0
+      ? `${words.subject} that stays where it is, with ${say.length(allowance)} of ${words.allowance}.`
+      : `${words.subject} ${shift > 0 ? words.out : words.into} by ${say.length(Math.abs(shift))}: ${becomes}.`,
     seams !== undefined && `At both edges of ${counted(seams, 'seam')} that is ${say.length(2 * seams * shift)} in all.`,
     short && `That is too little: at least ${say.length(least)} must be left.`,
   ));
@@ -73,7 +83,7 @@ export function seamShift({ shift, seams, unit }: SeamShift, as: ShowAs): Pictur
   const plate = new Plate();
   const k = size > 0 ? 46 / size : 1;
   const middle = plate.width / 2;
-  const between = 64;
+  const between = shift > 0 ? 64 : 30;
   const [start, end] = [MARGIN + 8, plate.width - MARGIN - 8];
   const old = [middle - between, middle + between] as const;
   const dims: Dim[] = size > 0
@@ -97,8 +107,8 @@ export function seamShift({ shift, seams, unit }: SeamShift, as: ShowAs): Pictur
   plate.y = bottom + 4;
   const way = shift > 0 ? 'out' : 'in';
   plate.key(size > 0 ? [['old', 'old seam line of each piece'], ['new', `new seam line, ${say.length(size)} further ${way}`]] : [['new', 'seam line, as it was']]);
-  plate.notes(`Two edges at each of ${counted(seams, 'seam')}: ${say.length(2 * seams * size)} ${shift < 0 ? 'less' : 'more'} all round.`, 'Shifts are to scale.');
+  plate.notes(`Two edges at each of ${counted(seams, 'seam')}: ${size > 0 ? `${say.length(2 * seams * size)} ${shift < 0 ? 'less' : 'more'} all round` : 'the girth stays as it is'}.`, size > 0 && 'Shifts are to scale.');
   return plate.done(size > 0
     ? `Each edge of ${counted(seams, 'seam')} moves ${way} by ${say.length(size)}: the girth ${shift > 0 ? 'grows' : 'shrinks'} by ${say.length(2 * seams * size)}.`
-    : `${counted(seams, 'seam')} stay where they are.`);
+    : `${counted(seams, 'seam')} ${seams === 1 ? 'stays where it is' : 'stay where they are'}.`);
 }

@@ -14,7 +14,8 @@ export interface Say {
 export function sayIn(unit: UnitCode, as: ShowAs): Say {
   const say = (value: number, own: UnitCode, ways: ShowAs = as): string => {
     const { main, also } = show(inBase(value, own), ways);
-    return also === undefined ? main : `${main} (${also})`;
+    // At the size of a label the bar of 15⁄16 would touch its figures.
+    return (also === undefined ? main : `${main} (${also})`).replaceAll('⁄', '/');
   };
   return {
     // What is less than a metre is spoken of in centimetres, also where cloth is counted in metres.

@@ -23,20 +23,29 @@ export function isShift(effect: Effect): effect is Shift {
   }
 }
 
-/** True when the effect moves results or does away with some. */
-export const movesResults = (effect: Effect): boolean => effect.do === 'sheets' || isShift(effect);
+/** True when the effect moves results or does away with some: what a cell gave before it was typed anew is nothing to it now. */
+export const movesResults = (effect: Effect): boolean => effect.do !== 'name';
 
 export function sheetIsKept(sheet: SheetId, effects: readonly Effect[]): boolean {
   return effects.every((effect) => effect.do !== 'sheets' || effect.sheets.some(({ id }) => id === sheet));
 }
 
-/** The places of `changes` after `effects`; `GONE` rows for cells that went out with their row or column. */
+/** More than the columns of a sheet, so that row and column make one number. */
+const COLUMNS = 1024;
+
+/** The places of `changes` after `effects`; `GONE` rows for cells that went out with their row or column, or were typed anew. */
 export function placesAfter(changes: SheetChanges, effects: readonly Effect[]): Places {
-  const shifts = effects.filter(isShift).filter((effect) => effect.sheet === changes.sheet);
-  if (shifts.length === 0) return changes;
+  const steps = effects.filter((effect) => (isShift(effect) || effect.do === 'cells') && effect.sheet === changes.sheet);
+  if (steps.length === 0) return changes;
   const row = changes.row.slice();
   const col = changes.col.slice();
-  for (const shift of shifts) {
+  for (const shift of steps) {
+    if (shift.do === 'cells') {
+      const typed = new Set(shift.cells.map((cell) => cell.row * COLUMNS + cell.col));
+      for (let i = 0; i < row.length; i++) if (row[i] !== GONE && typed.has(row[i]! * COLUMNS + col[i]!)) row[i] = GONE;
+      continue;
+    }
+    if (!isShift(shift)) continue;
     const along = shift.do === 'insertRows' || shift.do === 'removeRows' ? row : col;
     const inserts = shift.do === 'insertRows' || shift.do === 'insertColumns';
     for (let i = 0; i < row.length; i++) {

@@ -4,7 +4,7 @@
  * and rebuilt from the workbook by `open`.
  */
 import type { UnitCode } from '../quantities/index.ts';
-import type { Area, Book, CellAddress, Effect, SheetId } from '../workbook/types.ts';
+import type { Area, Book, CellAddress, Effect, NamedArea, SheetId } from '../workbook/types.ts';
 
 /** The kind of a result, as the byte that travels. */
 export const KIND = { empty: 0, quantity: 1, text: 2, truth: 3, error: 4, span: 5 } as const;
@@ -79,15 +79,44 @@ export interface Working {
   readonly uses: readonly { readonly area: Area; readonly text: string; readonly value: Result | null }[];
 }
 
-/** What the entry line and the reference page need to know of a function. */
+/** What the entry line and the reference need to know of a function. */
 export interface FunctionCard {
   readonly name: string;
+  /** In words, as a heading. */
   readonly topic: string;
   readonly about: string;
+  /** Questions it answers, as people ask them. */
+  readonly asks: readonly string[];
+  /** Empty where `about` says it all. */
   readonly rule: string;
   readonly source: string;
+  /** A formula that works in an empty cell, given the blocks of cells in `needs`. */
   readonly example: string;
+  readonly needs: readonly Sample[];
+  /** What becomes of units, in a sentence. */
+  readonly units: string;
+  /** How it differs from its source; empty where it does not. */
+  readonly differs: string;
+  /** `kind` in words, such as "a length"; empty where any value will do. */
   readonly args: readonly { readonly name: string; readonly about: string; readonly kind: string; readonly optional: boolean; readonly choices?: readonly string[] }[];
+  /** So many of the last arguments may be given again and again; 0 for none. */
+  readonly repeats: number;
+}
+
+/** A block of cells that examples use by a name. */
+export interface Sample {
+  readonly name: string;
+  readonly kind: NamedArea['kind'];
+  /** What is typed in the cells. */
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** What a formula gives in an empty cell: one result, or a block of which the first rows and columns are here. */
+export interface Example {
+  readonly results: readonly (readonly Result[])[];
+  /** Size of the whole block. */
+  readonly height: number;
+  readonly width: number;
 }
 
 /** One set of values to try: raw texts, as they would be typed, by input cell. */
@@ -114,6 +143,8 @@ export interface Reckoner {
   apply(revision: number, effects: readonly Effect[]): ChangeSet;
   working(cell: CellAddress): Working;
   catalogue(): readonly FunctionCard[];
+  /** Works a formula out in an empty cell of a workbook that holds nothing but the samples. Touches nothing; needs no workbook opened. */
+  example(formula: string): Example;
   /** Every formula cell whose result depends on any of these cells, through any number of steps, in reading order. */
   dependents(of: readonly CellAddress[]): readonly CellAddress[];
   /** Works every trial out, leaves the engine as it was. */

@@ -4,7 +4,7 @@
  */
 import type { Effect, SheetId } from '../workbook/types.ts';
 import { Block, blockNumber, placeIn, resultIn, withRowsInserted, withRowsRemoved, type Column } from './block.ts';
-import { GONE, isShift, movesResults, placesAfter, sheetIsKept } from './follow.ts';
+import { GONE, movesResults, placesAfter, sheetIsKept } from './follow.ts';
 import { KIND, type ChangeSet, type Result, type SheetChanges } from './protocol.ts';
 
 export class Results {
@@ -91,9 +91,16 @@ export class Results {
       for (const sheet of this.#sheets.keys()) if (!sheetIsKept(sheet, [effect])) this.#sheets.delete(sheet);
       return;
     }
-    const columns = isShift(effect) && this.#sheets.get(effect.sheet);
+    if (effect.do === 'name') return;
+    const columns = this.#sheets.get(effect.sheet);
     if (!columns) return;
     switch (effect.do) {
+      case 'cells':
+        for (const { row, col } of effect.cells) {
+          const block = columns[col]?.[blockNumber(row)];
+          if (block) block.kind[placeIn(row)] = KIND.empty;
+        }
+        break;
       case 'insertRows':
         columns.forEach((column, c) => { if (column) columns[c] = withRowsInserted(column, effect.at, effect.count); });
         break;

@@ -7,7 +7,7 @@
 import type { Remote } from 'comlink';
 import type { Book, CellAddress, Effect } from '../workbook/types.ts';
 import { EngineGone, RunningEngine } from './running-engine.ts';
-import type { ChangeSet, FunctionCard, Reckoner, Trial, TrialResults, Working } from './protocol.ts';
+import type { ChangeSet, Example, FunctionCard, Reckoner, Trial, TrialResults, Working } from './protocol.ts';
 import { WorkerLost } from './worker-lost.ts';
 
 /** `stopped`: it was started three times in vain, or by `stop`; `open` starts it again. */
@@ -145,6 +145,11 @@ export class Supervisor extends EventTarget {
   /** Every function there is; the same for every workbook. */
   async catalogue(): Promise<readonly FunctionCard[]> {
     return this.#catalogue ?? this.#ask(async () => this.#catalogue!, { revision: ANY_WORKBOOK });
+  }
+
+  /** What a formula gives in an empty cell; the same for every workbook. */
+  example(formula: string): Promise<Example> {
+    return this.#ask((engine) => engine.example(formula), { revision: ANY_WORKBOOK });
   }
 
   /** Ends the worker. What was asked is rejected. */

@@ -27,7 +27,8 @@ export interface Arg {
   readonly choices?: readonly string[];
   /**
    * Used when the argument is left out; an argument without one is needed.
-   * Lengths in mm. `NOT_LESS` and `NOT_MORE` stand for a bound that was not asked for.
+   * Lengths in mm. `NOT_LESS` and `NOT_MORE` stand for a bound that was not asked
+   * for, an empty text for a block that was not given.
    */
   readonly usual?: number | string;
   /** Bounds of a figure, in the base unit. One outside them is refused before `work` is called. */
@@ -112,7 +113,7 @@ export interface SewingFunction {
   readonly rule: string;
   /** A published source, "exact geometry", or "common practice". */
   readonly source: string;
-  /** A formula that works in an empty cell; where it needs a size chart, with `chart` for the chart's name. */
+  /** A formula that works in an empty cell; where it needs a block, with `chart`, `measures` or a table of usual values by its name. */
   readonly example: string;
   /** `given` follows `args`; usual values are filled in. Must end with the value of its last step. */
   work(given: readonly Given[], pad: Pad): number | string | FigureSpan;
@@ -143,7 +144,7 @@ type GivenFor<A> = A extends { readonly kind: 'choice'; readonly choices: readon
         : A extends { readonly kind: 'chart' }
           ? SizeChart
           : A extends { readonly kind: 'block' }
-            ? CellBlock
+            ? CellBlock | (A extends { readonly usual: '' } ? '' : never)
             : A extends { readonly kind: 'span' }
               ? FigureSpan
               : number;

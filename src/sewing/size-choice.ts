@@ -79,7 +79,7 @@ function atTheEnd(column: ChartMeasure, girth: number, pad: Pad): Chosen {
   }
   if (larger) pad.length('how far the girth is beyond the chart’s largest', [mm(girth), ' − ', mm(figure)], girth - figure);
   else pad.length('how far the girth is short of the chart’s smallest', [mm(figure), ' − ', mm(girth)], figure - girth);
-  pad.caution(`The measure lies outside the size chart, by no more than half a step: the ${larger ? 'largest' : 'smallest'} size is given, with ${larger ? 'less' : 'more'} ease than meant.`, mm(figure));
+  pad.caution(`The measure lies outside the size chart, by no more than half a step: the ${larger ? 'largest' : 'smallest'} size is given, with ${larger ? 'less' : 'more'} ease than meant. The chart’s figure for it is this.`, mm(figure));
   return { place, words: `no more than half a step, so the ${larger ? 'largest' : 'smallest'} size`, sum: [] };
 }
 
@@ -96,7 +96,7 @@ function compare(column: ChartMeasure, place: number, girth: number, pad: Pad): 
   const larger = girth > last;
   const outside = Math.max(first - girth, girth - last);
   if (outside > halfEndStep(column, larger) + tolerance(girth)) {
-    pad.caution('The measure lies outside the size chart by more than half a step: this size is far from it.', mm(figure));
+    pad.caution('The measure lies outside the size chart by more than half a step: the size given is far from it. The chart’s figure for it is this.', mm(figure));
   }
 }
 

@@ -3,11 +3,15 @@ import { define, mm } from './define.ts';
 import { orRefuse } from './pad.ts';
 import { chartFigure, placeBetween, sizeBetween, sizeFigure } from './size-between.ts';
 import { chooseSize, labelOf, RULES } from './size-choice.ts';
+import { bestPlace, levelsOf, placesFor, showMisfit } from './size-fit.ts';
 
 const CHART = { name: 'chart', kind: 'chart', about: 'the size chart, its labels with it' } as const;
 const MEASURE = { name: 'measure', kind: 'text', about: 'which measure of the chart, such as "bust"' } as const;
 const GIRTH = { name: 'girth', kind: 'length', about: 'the body’s measure', above: 0 } as const;
 const SIZE = { name: 'size', kind: 'size', about: 'a size of the chart, or a number between two' } as const;
+
+const MEASURES = { name: 'measures', kind: 'block', about: 'a block in which each measure has its name as in the chart and its length beside it' } as const;
+const WEIGHTS = { name: 'weights', kind: 'block', about: 'a block with a number for each measure, in the same order: the more it matters, the larger; without it all matter alike', usual: '' } as const;
 
 export const SIZE_FUNCTIONS = [
   define({
@@ -77,6 +81,44 @@ export const SIZE_FUNCTIONS = [
       if (place >= sizes.count - 1) return pad.refuse(`Size ${labelOf(column, sizes.count - 1)} is the last of the size chart: there is no next one.`);
       const [here, next] = [chartFigure(column, place, pad), chartFigure(column, place + 1, pad)];
       return pad.length('the next size’s figure minus this one’s', [mm(next), ' − ', mm(here)], next - here);
+    },
+  }),
+  define({
+    name: 'SIZE.FIT',
+    topic: 'size',
+    about: 'The one size that fits several measures best together.',
+    asks: ['one size for bust waist and hip', 'which single size is best', 'size with the least alteration'],
+    args: [CHART, MEASURES, WEIGHTS],
+    gives: 'size',
+    rule: 'the size with the least sum of weight × distance from the chart’s figure, the larger of two that fit as well; inside a range the distance is 0',
+    source: 'own arithmetic; there is no standard for it',
+    example: '=SIZE.FIT(chart, measures)',
+    work([chart, measures, weights], pad) {
+      const levels = levelsOf(chart, measures, weights, pad);
+      pad.showIn(levels[0]?.column.unit ?? 'cm');
+      const place = bestPlace(levels, pad);
+      showMisfit(levels, place, pad);
+      const { value } = (levels[0] as (typeof levels)[number]).column.sizes.label(place);
+      const words = 'the size for which that sum is least';
+      return typeof value === 'number' ? pad.number(words, [], value) : pad.text(words, [], value);
+    },
+  }),
+  define({
+    name: 'SIZE.MISFIT',
+    topic: 'size',
+    about: 'How far a size is from several measures, all together: what SIZE.FIT makes least.',
+    asks: ['how badly does this size fit', 'compare two sizes', 'misfit of a size'],
+    args: [CHART, MEASURES, { name: 'size', kind: 'size', about: 'a size of the chart' }, WEIGHTS],
+    gives: 'length',
+    rule: 'sum of weight × distance from the chart’s figure; inside a range the distance is 0',
+    source: 'own arithmetic; there is no standard for it',
+    example: '=SIZE.MISFIT(chart, measures, 12)',
+    work([chart, measures, size, weights], pad) {
+      const levels = levelsOf(chart, measures, weights, pad);
+      pad.showIn(levels[0]?.column.unit ?? 'cm');
+      const place = levels[0]?.column.sizes.called(size);
+      if (place === undefined || !placesFor(levels, pad).includes(place)) return pad.refuse(`The size chart has no size ${size} with a figure for each of these measures.`);
+      return showMisfit(levels, place, pad);
     },
   }),
 ];

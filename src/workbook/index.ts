@@ -5,7 +5,9 @@
  *
  * An edit's way: `apply` (apply.ts) hands it to the file of its kind
  * (`outcome`, `structure`, `move`, `sheets`, `names`), formulas follow through
- * `follow`, cells keep the normal form of `cells`.
+ * `follow`, cells keep the normal form of `cells`. What is more than one edit
+ * (`fill`, `sort`, `find`, `matching`, `clip`, `restore`) is worked out as plain
+ * edits joined into one. `ledger` walks back through what was done.
  */
 export type * from './types.ts';
 export { apply } from './apply.ts';
@@ -24,6 +26,21 @@ export { copyFrom, cutEdit, pasteEdit, pastedArea } from './clip.ts';
 export type { Clip } from './clip.ts';
 export { NO_HISTORY, entryOf, record, redo, undo } from './history.ts';
 export type { Entry, History, HistoryStep } from './history.ts';
+export { historyAfter, lookBack } from './ledger.ts';
+export type { CellPast, LookBack, LookBackOptions, PastStep, Step } from './ledger.ts';
+export { restoreBookEdit, restoreCellEdit } from './restore.ts';
+export { placeAfter, placeBefore } from './places.ts';
+export { fillEdit } from './fill.ts';
+export type { FillOptions } from './fill.ts';
+export { sortEdit } from './sort.ts';
+export type { SortKey } from './sort.ts';
+export { orderOf } from './values.ts';
+export type { PlainValue, ValueAt } from './values.ts';
+export { chartSizes, letterRank, numberRank } from './sizes.ts';
+export { findAll, replaceEdit, replaced } from './find.ts';
+export type { FindPlace, FindQuery, FoundText, ShownAt } from './find.ts';
+export { comparesFigures, filterEdit, needsText } from './matching.ts';
+export type { TextAt } from './matching.ts';
 export { readBook, writeBook } from './file.ts';
 export type { BookFile, NameFile, ReadBook, SheetFile } from './file.ts';
 export { BOOK_FORMAT, FILE_VERSION, FILTER_TESTS, TEMPLATE_FORMAT, lookSchema } from './schema.ts';

@@ -35,8 +35,11 @@ export function rowShows({ hidden = ALL_SHOWN, filter }: Sheet, row: number): bo
 const limitOf = (axis: Axis): number => (axis === 'rows' ? LIMITS.rows : LIMITS.columns);
 
 function withShowing(sheet: Sheet, showing: Showing): Sheet {
-  const { hidden: _, frozen: __, filter: ___, ...rest } = sheet;
-  return { ...rest, ...normalShowing(showing) };
+  const next: { -readonly [Key in keyof Sheet]: Sheet[Key] } = { ...sheet };
+  delete next.hidden;
+  delete next.frozen;
+  delete next.filter;
+  return Object.assign(next, normalShowing(showing));
 }
 
 function normalShowing({ hidden, frozen, filter }: Showing): Showing {

@@ -1,6 +1,6 @@
 /** Reading a template that comes from outside. */
 import { foldName } from '../formula/index.ts';
-import { fileCell, fullRoom, rowsFromFile, widthsFromFile } from './file-cells.ts';
+import { fileCell, fullRoom, rowsFromFile, showingFromFile, widthsFromFile } from './file-cells.ts';
 import { refusal } from './file.ts';
 import { nameTextFault, sheetTextFault, tidyName } from './names.ts';
 import { Problems } from './problems.ts';
@@ -50,7 +50,9 @@ function readSheet(value: unknown, problems: Problems): Template['sheet'] {
   const widths = Object.entries(widthsFromFile(sheet['widths'], where, problems)).map(([col, width]): FileWidth => [Number(col), width]);
   const about = sheet['about'] === undefined ? '' : read(lineSchema, sheet['about']);
   if (about === undefined) problems.add('The line about the sheet could not be read.');
-  return { cells, widths, ...(about && { about }) };
+  // A template takes no filter along: its rows are there to be filled in.
+  const { hidden, frozen } = showingFromFile({ hidden: sheet['hidden'], frozen: sheet['frozen'] }, where, problems);
+  return { cells, widths, ...(about && { about }), ...(hidden && { hidden }), ...(frozen && { frozen }) };
 }
 
 /** Never throws, whatever it is given. */

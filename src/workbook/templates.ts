@@ -12,7 +12,7 @@ import { mustHaveSheet } from './outcome.ts';
 import { EditRefused } from './refused.ts';
 import { FILE_VERSION, TEMPLATE_FORMAT } from './schema.ts';
 import type { FileCell, FileWidth } from './schema.ts';
-import type { Book, CellChange, Edit, NamedArea, Sheet, SheetId } from './types.ts';
+import type { Book, CellChange, Edit, Frozen, Hidden, NamedArea, Sheet, SheetId } from './types.ts';
 
 export interface TemplateName {
   readonly name: string;
@@ -33,6 +33,8 @@ export interface Template {
     readonly cells: readonly FileCell[];
     readonly widths: readonly FileWidth[];
     readonly about?: string;
+    readonly hidden?: Hidden;
+    readonly frozen?: Frozen;
   };
   readonly names: readonly TemplateName[];
   /** Sheets and names elsewhere that its formulas use. */
@@ -100,7 +102,10 @@ export function templateFrom(book: Book, id: SheetId, name: string, note: string
   }
   return {
     format: TEMPLATE_FORMAT, version: FILE_VERSION, name: tidyName(name), note,
-    sheet: { cells, widths: widthsToFile(sheet), ...(sheet.about && { about: sheet.about }) },
+    sheet: {
+      cells, widths: widthsToFile(sheet),
+      ...(sheet.about && { about: sheet.about }), ...(sheet.hidden && { hidden: sheet.hidden }), ...(sheet.frozen && { frozen: sheet.frozen }),
+    },
     names: book.names.flatMap(({ name: text, kind, area }) => (area?.sheet === id
       ? [{ name: text, kind, area: [area.top, area.left, area.bottom, area.right] as const }]
       : [])),
@@ -146,8 +151,10 @@ export function sheetFromTemplate(template: Template, book: Book): FromTemplate 
     }
     return { row, col, cell: { raw, ...extras } };
   });
-  const { widths, about } = template.sheet;
-  const sheet: Sheet = { id, name, rows: [], widths: Object.fromEntries(widths), ...(about && { about }) };
+  const { widths, about, hidden, frozen } = template.sheet;
+  const sheet: Sheet = {
+    id, name, rows: [], widths: Object.fromEntries(widths), ...(about && { about }), ...(hidden && { hidden }), ...(frozen && { frozen }),
+  };
   const edits: Edit[] = [
     { do: 'addSheet', sheet, at: book.sheets.length },
     ...template.names.map(({ name: text, kind, area: [top, left, bottom, right] }): Edit => ({

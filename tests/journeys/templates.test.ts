@@ -21,7 +21,7 @@ after(() => app.close());
 /** The names under "Made by you". */
 function own(): string[] {
   const panel = app.inside('tt-templates');
-  return [...panel.querySelectorAll('li')].filter((card) => [...card.querySelectorAll('button')].some((button) => button.textContent === 'Remove')).map((card) => words(card.querySelector('h4')!.textContent));
+  return [...panel.querySelectorAll('li')].filter((card) => [...card.querySelectorAll('button')].some((button) => button.textContent!.startsWith('Remove'))).map((card) => words(card.querySelector('h4')!.textContent));
 }
 const fault = (): string => words(app.inside('tt-templates').querySelector('[role=alert]')?.textContent);
 
@@ -40,7 +40,7 @@ it('keeps a filled skirt as a template', async () => {
 it('saves it as a file', async () => {
   await app.press('Alt+t');
   expect(own()).to.deep.equal(['Twelve knife pleats']);
-  await app.tabTo('Save Twelve knife pleats as a file');
+  await app.tabTo('Save as a file: Twelve knife pleats');
   const saved = await app.nextFile(() => press('Enter'));
   expect(saved.name).to.equal('Twelve-knife-pleats.json');
   expect(saved.blob.type).to.equal('application/json');
@@ -50,6 +50,9 @@ it('saves it as a file', async () => {
 it('removes it, for good', async () => {
   await app.press('Alt+t');
   await app.tabTo('Remove Twelve knife pleats');
+  await app.press('Enter');
+  expect(own(), 'asked once more').to.deep.equal(['Twelve knife pleats']);
+  expect(app.read('tt-templates')).to.contain('Removing cannot be undone.');
   await app.press('Enter');
   await waitUntil(() => own().length === 0, 'it stays');
   await app.press('Escape');

@@ -4,11 +4,11 @@
  */
 import { engineName } from '../../src/formula/index.ts';
 import type { SheetName } from '../../src/formula/index.ts';
-import type { ChangeSet, FunctionCard, Reckoner, Trial, TrialResults, Working } from '../../src/reckoning/protocol.ts';
+import type { ChangeSet, Example, FunctionCard, Reckoner, Trial, TrialResults, Working } from '../../src/reckoning/protocol.ts';
 import type { Book, CellAddress, Effect, Sheet } from '../../src/workbook/types.ts';
-import { CARDS } from './cards.ts';
 import { columnsOf } from './columns.ts';
 import { dependentsOf } from './dependents.ts';
+import { Examples } from './examples.ts';
 import { explain } from './explain.ts';
 import { Host } from './host.ts';
 import type { SheetContent } from './host.ts';
@@ -17,6 +17,7 @@ import { Teller } from './telling.ts';
 import { tryOut } from './trials.ts';
 
 export class Engine implements Reckoner {
+  readonly #examples = new Examples();
   #opened: Host | undefined;
   #sheets: readonly SheetName[] = [];
   /** By the name that the engine knows it under, which is one for all spellings. */
@@ -50,7 +51,11 @@ export class Engine implements Reckoner {
   }
 
   catalogue(): readonly FunctionCard[] {
-    return CARDS;
+    return this.#examples.catalogue();
+  }
+
+  example(formula: string): Example {
+    return this.#examples.work(formula);
   }
 
   dependents(of: readonly CellAddress[]): readonly CellAddress[] {

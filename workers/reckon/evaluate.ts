@@ -5,7 +5,7 @@
  */
 import { quantity, UNIT_CODES } from '../../src/quantities/index.ts';
 import type { Arithmetic } from './arithmetic.ts';
-import { CellError, ErrorType, InterpreterState, isColOrRowInvalid, RichNumber, SimpleRangeValue } from './internals.ts';
+import { AbsoluteCellRange, CellError, ErrorType, InterpreterState, isColOrRowInvalid, RichNumber, SimpleRangeValue } from './internals.ts';
 import type { Ast, CallFunction, Interpreter, Operator, Place, Registry, State } from './internals.ts';
 import { noFunction, noName, sentenceOf } from './sentences.ts';
 import type { PlaceNames } from './sentences.ts';
@@ -67,7 +67,7 @@ export class Evaluation {
       if (!Number.isFinite(value.val)) return new Refusal(ErrorType.NUM, NO_RESULT, state.formulaAddress);
       return Object.is(value.val, -0) ? value.fromNumber(0) : value;
     }
-    if (value instanceof SimpleRangeValue && value.height() === 1 && value.width() === 1) return this.#located(value.data[0]?.[0], state.formulaAddress);
+    if (value instanceof SimpleRangeValue && value.height() === 1 && value.width() === 1) return this.#located(value.data[0]?.[0], value.range?.start ?? state.formulaAddress);
     return this.#located(value, state.formulaAddress);
   }
 
@@ -92,6 +92,10 @@ export class Evaluation {
         return this.#one(ast, state);
       case 'NAMED_EXPRESSION':
         return this.#name(ast, state);
+      case 'CELL_RANGE':
+      case 'COLUMN_RANGE':
+      case 'ROW_RANGE':
+        return this.#block(ast, state);
       default:
         return this.#rest(ast, state);
     }
@@ -118,6 +122,12 @@ export class Evaluation {
       return new CellError(ErrorType.REF);
     }
     return this.#located(this.#interpreter.dependencyGraph.addressMapping.getCellValue(place), place);
+  }
+
+  #block(ast: Ast, state: State): unknown {
+    const sheet = ast.start!.sheet;
+    if (sheet !== ast.end!.sheet || (sheet !== undefined && sheet >= 0 && !this.#sheetStands(sheet))) return new CellError(ErrorType.REF);
+    return SimpleRangeValue.onlyRange(AbsoluteCellRange.fromAst(ast, state.formulaAddress), this.#interpreter.dependencyGraph);
   }
 
   #sheetStands(sheet: number): boolean {

@@ -57,6 +57,8 @@ export function relativeText(formula: string, place: Place): string | undefined 
 }
 
 export class Formulas {
+  /** There was a formula that could not be read; it may be gone. */
+  metUnreadable = false;
   readonly #trees = new Map<string, ParseResult>();
   #sheets: readonly SheetName[] = [];
   #names: readonly string[] = [];
@@ -88,7 +90,10 @@ export class Formulas {
     const known = key === undefined ? undefined : this.#trees.get(key);
     if (known !== undefined) return known;
     const translated = toEngine(formula, { sheets: this.#sheets, names: this.#names, ownSheet: place.sheet });
-    if (isFault(translated)) return unreadable(translated.sentence);
+    if (isFault(translated)) {
+      this.metUnreadable = true;
+      return unreadable(translated.sentence);
+    }
     const result = read(translated.text, place);
     if (key !== undefined && result.errors.length === 0) {
       if (this.#trees.size >= KEPT) this.#trees.clear();

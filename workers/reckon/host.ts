@@ -70,15 +70,17 @@ export class Host {
   readonly changed = new Changed();
   readonly #evaluation: Evaluation;
   readonly #spills: Spills;
-  /** Cells with an error, to be told anew because the places that it names may have moved. */
-  #toTell: FormulaVertex[] = [];
+  /** Formulas whose result is an error, and some that are no more. */
+  readonly #faulty = new Set<FormulaVertex>();
+  /** Those of them to be told anew because the places that they name may have moved. */
+  #toTell: readonly FormulaVertex[] = [];
 
   constructor() {
     const inside = this.inside = HyperFormula.buildEmpty(CONFIG);
     inside._cellContentParser.parse = readContent;
     quicken(inside._dependencyGraph);
     this.formulas = new Formulas(inside._parser);
-    this.#spills = new Spills(inside);
+    this.#spills = new Spills(inside, (block) => this.changed.addBlock(block));
     const { interpreter } = inside._evaluator;
     const arithmetic = new Arithmetic(interpreter.arithmeticHelper);
     let tools: Tools | undefined;
@@ -124,6 +126,7 @@ export class Host {
   }
 
   setCell(place: Place, raw: string): void {
+    this.#spills.forget(place);
     this.operations.setCellContent(place, raw === '' ? null : raw);
   }
 
@@ -144,6 +147,8 @@ export class Host {
     const { operations } = this;
     if (this.inside._namedExpressions.namedExpressionForScope(known)) operations.changeNamedExpressionExpression(known, content);
     else operations.addNamedExpression(known, content);
+    // What looks at where a name points need not use what stands there.
+    this.graphs.graph.markChangingWithStructureNodesAsDirty();
     const vertex = this.graphs.addressMapping.getCell(this.inside._namedExpressions.namedExpressionForScope(known)!.address);
     // A block keeps where it stands, which the engine would not look at again after rows came and went.
     if (isFormulaVertex(vertex) && area !== null && (area.top !== area.bottom || area.left !== area.right)) {
@@ -153,12 +158,15 @@ export class Host {
 
   removeName(name: string): void {
     const known = engineName(name);
-    if (this.inside._namedExpressions.namedExpressionForScope(known)) this.operations.removeNamedExpression(known);
+    if (!this.inside._namedExpressions.namedExpressionForScope(known)) return;
+    this.operations.removeNamedExpression(known);
+    this.graphs.graph.markChangingWithStructureNodesAsDirty();
   }
 
   /** Inserts or removes rows or columns; formulas and names follow. */
   restructure({ do: act, sheet, at, count }: StructureEffect): void {
     this.#drain();
+    this.#spills.fold();
     const command = new COMMANDS[act](sheet, [[at, count]]);
     if (act === 'insertRows') this.operations.addRows(command);
     else if (act === 'removeRows') this.operations.removeRows(command);
@@ -170,8 +178,8 @@ export class Host {
 
   /** Formulas that could not be read follow by their text, since the engine has nothing else of them. */
   #followUnread(effect: StructureEffect): void {
-    if (!this.graphs.graph.getNodes().some((vertex) => vertex instanceof ParsingErrorVertex)) return;
-    const { sheets } = this.formulas;
+    const { sheets, metUnreadable } = this.formulas;
+    if (!metUnreadable) return;
     const followed: [Place, string][] = [];
     for (const sheet of sheets) {
       for (const [place, vertex] of this.graphs.addressMapping.sheetEntries(sheet.id)) {
@@ -186,12 +194,11 @@ export class Host {
 
   /** Works every cell with an error out again and tells it: the places and sheets that it names may be others now. */
   reviewErrors(): void {
-    this.#toTell = [];
-    for (const vertex of this.graphs.graph.getNodes()) {
-      if (!isFormulaVertex(vertex) || !vertex.isComputed() || !(vertex.getCellValue() instanceof CellError)) continue;
-      this.graphs.graph.markNodeAsDirty(vertex);
-      this.#toTell.push(vertex);
+    for (const vertex of this.#faulty) {
+      if (vertex.idInGraph === undefined) this.#faulty.delete(vertex);
+      else this.graphs.graph.markNodeAsDirty(vertex);
     }
+    this.#toTell = [...this.#faulty];
   }
 
   /** Works out what depends on anything that changed, and notes every cell whose result is another than before. */
@@ -199,7 +206,7 @@ export class Host {
     // Chance and the date are to be worked out at every change, but once.
     const seen = new Set<Vertex>();
     for (let round = 0; round < ROUNDS; round++) {
-      this.#spills.retry();
+      this.#spills.unfold();
       this.#drain();
       const dirty = this.graphs.verticesToRecompute();
       this.graphs.clearDirtyVertices();
@@ -238,7 +245,7 @@ export class Host {
   #circle(vertex: Vertex): void {
     if (vertex instanceof RangeVertex) vertex.clearCache();
     if (!isFormulaVertex(vertex)) return;
-    vertex.setCellValue(new CellError(ErrorType.CYCLE, undefined, vertex));
+    this.#keep(vertex, new CellError(ErrorType.CYCLE, undefined, vertex));
     this.#note(vertex);
   }
 
@@ -250,20 +257,30 @@ export class Host {
   /** Works one formula out and keeps its result. */
   #work(vertex: FormulaVertex): unknown {
     const lazy = this.inside._lazilyTransformingAstService;
-    if (vertex instanceof ArrayFormulaVertex && (vertex.array.size.isRef || !this.graphs.isThereSpaceForArray(vertex))) {
-      this.#spills.block(vertex);
-      return vertex.setNoSpace();
+    if (vertex instanceof ArrayFormulaVertex) {
+      this.#spills.know(vertex);
+      if (vertex.array.size.isRef || !this.graphs.isThereSpaceForArray(vertex)) {
+        this.#faulty.add(vertex);
+        return vertex.setNoSpace();
+      }
     }
     const place = vertex.getAddress(lazy);
     let value: unknown;
     try {
       value = this.#evaluation.evaluate(vertex.getFormula(lazy), new InterpreterState(place, false, vertex));
+      if (value === undefined) throw new Error('A function gave nothing.');
       if (vertex instanceof ScalarFormulaVertex && place.sheet >= 0 && value instanceof SimpleRangeValue) value = refuse(ONE_CELL).arisenAt(place);
-      return vertex.setCellValue(value);
+      return this.#keep(vertex, value);
     } catch {
       // A function of the engine's library failed; only its own cell may suffer.
-      return vertex.setCellValue(refuse('This could not be worked out with these values.').arisenAt(place));
+      return this.#keep(vertex, refuse('This could not be worked out with these values.').arisenAt(place));
     }
+  }
+
+  #keep(vertex: FormulaVertex, value: unknown): unknown {
+    if (value instanceof CellError) this.#faulty.add(vertex);
+    else if (this.#faulty.size > 0) this.#faulty.delete(vertex);
+    return vertex.setCellValue(value);
   }
 }
 

@@ -224,6 +224,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     adjacentNodes(vertex: Vertex): Set<Vertex>;
     getNodes(): Vertex[];
     getInfiniteRanges(): RangeVertex[];
+    markChangingWithStructureNodesAsDirty(): void;
     markNodeAsDirty(vertex: Vertex): void;
     addEdge(from: Vertex | number, to: Vertex | number): void;
     removeEdge(from: Vertex | number, to: Vertex | number): void;
@@ -234,6 +235,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     readonly nodesSparseArray: (Vertex | undefined)[];
   }
   export interface Graphs {
+    readonly lazilyTransformingAstService: Lazy;
     readonly graph: NodeGraph;
     readonly addressMapping: {
       getCell(address: CellAddress): Vertex | undefined;
@@ -250,6 +252,8 @@ declare module '*/hyperformula/es/shapes.mjs' {
     readonly rangeMapping: {
       findSmallerRange(range: CellRange): { readonly smallerRangeVertex?: RangeVertex; readonly restRange: CellRange };
     };
+    readonly arrayMapping: { removeArray(range: CellRange): void };
+    getAndClearContentChanges(): unknown;
     getCell(address: CellAddress): Vertex | undefined;
     getRange(start: CellAddress, end: CellAddress): RangeVertex | undefined;
     existsEdge(from: Vertex, to: Vertex): boolean;
@@ -310,6 +314,8 @@ declare module '*/hyperformula/es/shapes.mjs' {
   export interface Registry {
     getFunction(name: string): CallFunction | undefined;
     isArrayFunction(name: string): boolean;
+    /** Functions that look only at where their arguments point. */
+    readonly functionsWhichDoesNotNeedArgumentsToBeComputed: Set<string>;
     getRegisteredFunctionIds(): string[];
     getMetadata(name: string): { readonly parameters?: readonly { readonly argumentType: string; readonly passSubtype?: boolean }[]; readonly expandRanges?: boolean } | undefined;
   }

@@ -1,62 +1,101 @@
 /**
- * Formulas whose results fill a block of cells, and have no room for it. The
- * engine tries them no more, even when room is made; and of two that want the
- * same cells it favours the one that was typed first, which nobody can see. Here
- * they are tried again, and the one that comes first on the sheet has the room.
+ * Formulas whose results fill a block of cells. The engine (HyperFormula 3.5.0)
+ * goes wrong with them in three ways that are mended here: one that found no
+ * room is not tried again when there is room; of two that want the same cells
+ * the one typed first has them, which nobody can see; and cells that point into
+ * a block get lost when a row or column comes or goes within it. So blocks are
+ * folded up before rows or columns move, and laid out again afterwards, those
+ * that come first on the sheet first.
  */
 import { ArrayFormulaVertex, EmptyCellVertex } from './internals.ts';
-import type { Inside, Place } from './internals.ts';
+import type { CellRange, Inside, Place } from './internals.ts';
 
 export class Spills {
   readonly #inside: Inside;
-  readonly #blocked = new Set<ArrayFormulaVertex>();
+  /** Told of every block of cells that is taken away. */
+  readonly #cleared: (block: CellRange) => void;
+  readonly #all = new Set<ArrayFormulaVertex>();
 
-  constructor(inside: Inside) {
+  constructor(inside: Inside, cleared: (block: CellRange) => void) {
     this.#inside = inside;
+    this.#cleared = cleared;
   }
 
-  block(vertex: ArrayFormulaVertex): void {
-    this.#blocked.add(vertex);
+  know(vertex: ArrayFormulaVertex): void {
+    this.#all.add(vertex);
   }
 
-  /** Lets those try again that have room now. */
-  retry(): void {
-    for (const vertex of [...this.#blocked]) {
-      if (vertex.idInGraph === undefined || !vertex.array.size.isRef) this.#blocked.delete(vertex);
-      else if (this.#makeRoom(vertex)) this.#again(vertex);
-    }
+  /** To be called before another content takes the place of a formula. */
+  forget(place: Place): void {
+    const vertex = this.#inside._dependencyGraph.addressMapping.getCell(place);
+    if (vertex instanceof ArrayFormulaVertex && vertex.isLeftCorner(place)) this.#unlist(vertex);
+  }
+
+  /** Takes every block away but for its formula's own cell. */
+  fold(): void {
+    for (const vertex of this.#standing()) if (!vertex.array.size.isRef) this.#fold(vertex);
+  }
+
+  /** Lays those out that are folded up and have room. */
+  unfold(): void {
+    for (const vertex of this.#standing()) if (vertex.array.size.isRef && this.#makeRoom(vertex)) this.#again(vertex);
+  }
+
+  /** In reading order. */
+  #standing(): ArrayFormulaVertex[] {
+    if (this.#all.size === 0) return [];
+    for (const vertex of this.#all) if (vertex.idInGraph === undefined) this.#all.delete(vertex);
+    return [...this.#all].sort((a, b) => order(this.#home(a), this.#home(b)));
+  }
+
+  #home(vertex: ArrayFormulaVertex): Place {
+    return vertex.getAddress(this.#inside._lazilyTransformingAstService);
+  }
+
+  #fold(vertex: ArrayFormulaVertex): void {
+    this.#cleared(vertex.getRange());
+    const graphs = this.#inside._dependencyGraph;
+    graphs.setNoSpaceIfArray(vertex);
+    // It takes the cells down itself, by the places they have now; they may have others when they are told.
+    graphs.getAndClearContentChanges();
   }
 
   #again(vertex: ArrayFormulaVertex): void {
     const { operations } = this.#inside._crudOperations;
-    const lazy = this.#inside._lazilyTransformingAstService;
-    this.#blocked.delete(vertex);
-    this.#inside._parser.rememberNewAst(vertex.getFormula(lazy));
-    const [home, content] = operations.getOldContent(vertex.getAddress(lazy));
+    this.#inside._parser.rememberNewAst(vertex.getFormula(this.#inside._lazilyTransformingAstService));
+    const [home, content] = operations.getOldContent(this.#home(vertex));
+    this.#unlist(vertex);
+    this.#all.delete(vertex);
     operations.restoreCell(home, content);
   }
 
-  /** True when the cells are free but for results of formulas that come later, which are sent away. */
+  /** The engine lists blocks by their first cell and would keep one whose formula is gone. */
+  #unlist(vertex: ArrayFormulaVertex): void {
+    this.#inside._dependencyGraph.arrayMapping.removeArray(vertex.getRange());
+  }
+
+  /** True when the cells are free, but for results of formulas that come later, which are folded up. */
   #makeRoom(vertex: ArrayFormulaVertex): boolean {
-    const graphs = this.#inside._dependencyGraph;
-    const lazy = this.#inside._lazilyTransformingAstService;
-    const home = vertex.getAddress(lazy);
-    const { width, height, isRef } = this.#inside._crudOperations.operations.arraySizePredictor.checkArraySize(vertex.getFormula(lazy), home);
-    if (isRef || !Number.isFinite(width * height)) return false;
+    const { addressMapping } = this.#inside._dependencyGraph;
+    const home = this.#home(vertex);
+    const { arraySizePredictor } = this.#inside._crudOperations.operations;
+    const { width, height, isRef } = arraySizePredictor.checkArraySize(vertex.getFormula(this.#inside._lazilyTransformingAstService), home);
+    if (isRef) return true; // It fills one cell now.
+    if (!Number.isFinite(width * height)) return false;
     const later = new Set<ArrayFormulaVertex>();
     for (let row = home.row; row < home.row + height; row++) {
       for (let col = home.col; col < home.col + width; col++) {
-        const there = graphs.addressMapping.getCell({ sheet: home.sheet, row, col });
+        const there = addressMapping.getCell({ sheet: home.sheet, row, col });
         if (there === undefined || there === vertex || there instanceof EmptyCellVertex) continue;
         if (!(there instanceof ArrayFormulaVertex)) return false;
-        const corner = there.getAddress(lazy);
-        if (!comesBefore(home, corner) || (corner.row === row && corner.col === col)) return false;
+        const corner = this.#home(there);
+        if (order(home, corner) > 0 || (corner.row === row && corner.col === col)) return false;
         later.add(there);
       }
     }
-    for (const other of later) graphs.setNoSpaceIfArray(other);
+    for (const other of later) this.#fold(other);
     return true;
   }
 }
 
-const comesBefore = (a: Place, b: Place): boolean => a.row < b.row || (a.row === b.row && a.col < b.col);
+const order = (a: Place, b: Place): number => a.sheet - b.sheet || a.row - b.row || a.col - b.col;

@@ -228,7 +228,7 @@ describe('formulas', () => {
     const model = await sheet();
     await type(model, '=B2+C3:D4');
     const boxes = [...model.grid.renderRoot.querySelectorAll<HTMLElement>('.used')];
-    expect(boxes.map((each) => each.dataset['number'])).to.deep.equal(['1', '2']);
+    expect(boxes.map((each) => each.dataset['label'])).to.deep.equal(['1', '2']);
     const first = boxes[0]!.getBoundingClientRect();
     const cell = cellOf(model, 'B2')!.getBoundingClientRect();
     expect(Math.abs(first.left - cell.left)).to.be.at.most(1);

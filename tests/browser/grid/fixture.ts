@@ -11,7 +11,7 @@ document.adoptedStyleSheets = [...document.adoptedStyleSheets, tokens.styleSheet
 document.body.style.margin = '0';
 
 const card = (name: string, about: string, ...args: [string, string][]): FunctionCard => ({
-  name, about, topic: 'pleat', rule: '', source: '', example: '',
+  name, about, topic: 'pleat', asks: [], rule: '', source: '', example: '', needs: [], units: '', differs: '', repeats: 0,
   args: args.map(([each, what]) => ({ name: each, about: what, kind: 'length', optional: false })),
 });
 
@@ -27,6 +27,8 @@ export interface ModelOptions {
   readonly width?: (col: number) => number;
   /** What a cell shows, in place of the model's own. */
   readonly cell?: SheetView['cell'];
+  /** What else the view says. */
+  readonly more?: Partial<SheetView>;
   readonly wide?: number;
   readonly high?: number;
 }
@@ -66,7 +68,7 @@ export class Model {
     const width = this.options.width ?? ((col: number) => (col === 0 ? 160 : 110));
     return {
       id: 1, name: 'Skirt', rowCount: this.rowCount, colCount: this.colCount,
-      width: (col) => this.widths.get(col) ?? width(col), cell: this.options.cell ?? this.cell,
+      width: (col) => this.widths.get(col) ?? width(col), cell: this.options.cell ?? this.cell, ...this.options.more,
     };
   }
 
@@ -95,8 +97,8 @@ export class Model {
       table.forEach((line, row) => line.forEach((text, col) => this.put(area.top + row, area.left + col, text)));
       this.show();
     });
-    on('tt-width', ({ detail: { col, width } }) => {
-      this.widths.set(col, width ?? 110);
+    on('tt-width', ({ detail: { widths } }) => {
+      for (const { col, width } of widths) this.widths.set(col, width ?? 110);
       this.show();
     });
     on('tt-more-rows', ({ detail }) => {
@@ -105,7 +107,7 @@ export class Model {
       this.show();
     });
     on('tt-select', () => this.show());
-    for (const type of ['tt-copy', 'tt-cut', 'tt-edit-start', 'tt-edit-change', 'tt-edit-end', 'tt-go', 'tt-name'] as const) on(type, () => undefined);
+    for (const type of ['tt-copy', 'tt-cut', 'tt-edit-start', 'tt-edit-change', 'tt-edit-end', 'tt-go', 'tt-name', 'tt-fill', 'tt-menu'] as const) on(type, () => undefined);
   }
 
   of<K extends keyof HTMLElementEventMap>(type: K): HTMLElementEventMap[K] extends CustomEvent<infer D> ? D[] : never {

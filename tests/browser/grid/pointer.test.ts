@@ -62,7 +62,7 @@ describe('the mouse', () => {
     expect(edge.getBoundingClientRect().width).to.be.at.least(24);
     const [x, y] = middle(edge);
     await drag(model, [x, y], [x + 47, y]);
-    expect(model.of('tt-width')).to.deep.equal([{ col: 1, width: 157 }]);
+    expect(model.of('tt-width')).to.deep.equal([{ widths: [{ col: 1, width: 157 }] }]);
     expect(cellOf(model, 'B2')!.getBoundingClientRect().width).to.equal(157);
     expect(active(model)).to.equal('A1');
   });
@@ -76,7 +76,7 @@ describe('the mouse', () => {
     await settled(model);
     const cell = cellOf(model, 'B2')!;
     expect(cell.scrollWidth).to.be.at.most(cell.clientWidth);
-    expect(model.of('tt-width')[0]!.width).to.be.within(250, 400);
+    expect(model.of('tt-width')[0]!.widths[0]!.width).to.be.within(250, 400);
   });
 
   it('a click without a pointer, as a screen reader makes it, selects', async () => {
@@ -134,7 +134,7 @@ describe('a finger', () => {
     for (let i = 1; i <= 5; i++) await touch('touchMove', [x + i * 8, y]);
     await touch('touchEnd');
     await settled(model);
-    expect(model.of('tt-width')).to.deep.equal([{ col: 0, width: 200 }]);
+    expect(model.of('tt-width')).to.deep.equal([{ widths: [{ col: 0, width: 200 }] }]);
     expect(model.grid.scroller.scrollLeft).to.equal(0);
   });
 

@@ -2,7 +2,10 @@ import { expect } from '@open-wc/testing';
 import { LitElement, css, html } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import type { SheetView } from '../../../src/grid/index.ts';
+import { RowAxis } from '../../../src/grid/row-axis.ts';
 import { rowWindow } from '../../../src/grid/window.ts';
+
+const axis = new RowAxis({ rowCount: 100_000 });
 import { active, cellOf, field, named, press, settled, sheet, type, type Model } from './fixture.ts';
 
 const big = () => sheet({}, {
@@ -152,14 +155,14 @@ class BareRows extends LitElement {
   `;
 
   cell!: SheetView['cell'];
-  run = rowWindow(0, 700, 100_000, 0);
+  run = rowWindow(axis, 0, 700, 0);
   #top = 0;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener('scroll', () => {
       if (this.scrollTop === this.#top) return;
-      const run = rowWindow(this.scrollTop, 672, 100_000, this.scrollTop > this.#top ? 1 : -1);
+      const run = rowWindow(axis, this.scrollTop, 672, this.scrollTop > this.#top ? 1 : -1);
       this.#top = this.scrollTop;
       if (run.first === this.run.first && run.end === this.run.end) return;
       this.run = run;

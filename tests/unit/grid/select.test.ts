@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { areaOf, at, goTo, groundOf, lastUsed, rowEnd, step, trimmed, wholeColumns, wholeRows, within } from '../../../src/grid/select.ts';
+import { areaOf, at, firstCell, goTo, groundOf, lastUsed, rowEnd, step, trimmed, wholeColumns, wholeRows, within } from '../../../src/grid/select.ts';
 import type { CellView, SheetView } from '../../../src/grid/view.ts';
 
 /** A picture of a sheet: `x` is filled. */
-function ground(picture: string, rowCount = 20, colCount = 10) {
+function ground(picture: string, rowCount = 20, colCount = 10, hidden?: SheetView['hidden']) {
   const rows = picture.trim().split('\n').map((line) => line.trim());
   const cell: CellView = { text: 'x', kind: 'text', input: false, formula: false };
-  const view: SheetView = { id: 1, name: 'Fit', rowCount, colCount, width: () => 100, cell: (row, col) => (rows[row]?.[col] === 'x' ? cell : null) };
+  const view: SheetView = { id: 1, name: 'Fit', rowCount, colCount, ...(hidden && { hidden }), width: () => 100, cell: (row, col) => (rows[row]?.[col] === 'x' ? cell : null) };
   return groundOf(view, () => 8);
 }
 
@@ -80,7 +80,37 @@ describe('a selection', () => {
   });
   it('is drawn in where the sheet got smaller', () => {
     const same = at(3, 3);
-    expect(within(same, 10, 10)).toBe(same);
-    expect(within(at(30, 3), 10, 10)).toEqual(at(9, 3));
+    const { rows, cols } = ground('.', 10, 10);
+    expect(within(same, rows, cols)).toBe(same);
+    expect(within(at(30, 3), rows, cols)).toEqual(at(9, 3));
+  });
+});
+
+describe('hidden rows and columns', () => {
+  const sheet = ground(`
+    xxxxx
+    x.x.x
+    x.x.x
+    x.x.x
+    ....x`, 20, 10, { rows: [[1, 2], [18, 19]], cols: [[0, 0], [3, 3]] });
+
+  it('are passed over by every move', () => {
+    expect(step({ row: 0, col: 2 }, 'down', 'one', sheet)).toEqual({ row: 3, col: 2 });
+    expect(step({ row: 3, col: 2 }, 'up', 'one', sheet)).toEqual({ row: 0, col: 2 });
+    expect(step({ row: 0, col: 2 }, 'right', 'one', sheet)).toEqual({ row: 0, col: 4 });
+    expect(step({ row: 0, col: 1 }, 'left', 'one', sheet)).toEqual({ row: 0, col: 1 });
+    expect(step({ row: 0, col: 1 }, 'down', 'page', sheet)).toEqual({ row: 10, col: 1 });
+    expect(step({ row: 17, col: 1 }, 'down', 'one', sheet)).toEqual({ row: 17, col: 1 });
+    expect(step({ row: 0, col: 4 }, 'down', 'block', sheet)).toEqual({ row: 4, col: 4 });
+    expect(step({ row: 4, col: 4 }, 'down', 'block', sheet)).toEqual({ row: 17, col: 4 });
+    expect(step({ row: 0, col: 1 }, 'right', 'block', sheet)).toEqual({ row: 0, col: 4 });
+    expect([firstCell(sheet), lastUsed(sheet), rowEnd(1, sheet)]).toEqual([{ row: 0, col: 1 }, { row: 4, col: 4 }, { row: 1, col: 4 }]);
+  });
+
+  it('are never where the active cell is', () => {
+    expect(within(at(1, 0), sheet.rows, sheet.cols)).toEqual(at(3, 1));
+    expect(within(at(19, 3), sheet.rows, sheet.cols)).toEqual(at(17, 4));
+    const block = { anchor: { row: 2, col: 3 }, focus: { row: 0, col: 2 } };
+    expect(within(block, sheet.rows, sheet.cols)).toBe(block);
   });
 });

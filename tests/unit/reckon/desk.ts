@@ -85,6 +85,11 @@ export class Desk {
   }
 }
 
+/** Twelve digits: the last ones of a double are seldom what a test is about. */
+export function steady(shown: string): string {
+  return shown.replace(/^-?\d+\.\d{6,}/, (figure) => String(Number(Number(figure).toPrecision(12))));
+}
+
 export function said(result: Result): string {
   switch (result.kind) {
     case 'quantity': return exactText(inBase(result.value, result.unit));

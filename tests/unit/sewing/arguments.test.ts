@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { isFault, readQuantity } from '../../../src/quantities/index.ts';
 import { functionNamed, work } from '../../../src/sewing/index.ts';
 import type { SewingFunction, Value } from '../../../src/sewing/index.ts';
-import { LETTERS, chart } from './charts.ts';
+import { LETTERS, block, chart } from './charts.ts';
 import { cellValue } from './formula.ts';
 
 function named(name: string): SewingFunction {
@@ -24,9 +24,9 @@ describe('what an argument must be', () => {
     ['EASE', [cm(98), cellValue('91')], 'EASE needs a length for body, and 91 has no unit: write 91 cm or 91 in.'],
     ['EASE', [cellValue('38 1/2 in'), cellValue('36.5')], 'EASE needs a length for body, and 36.5 has no unit: write 36.5 in or 36.5 cm.'],
     ['EASE', [cm(98), null], 'EASE has no value for body yet.'],
-    ['EASE', [cm(98)], 'EASE needs body too: EASE(finished, body).'],
-    ['EASE', [cm(98), cm(91), cm(2)], 'EASE takes 2 values and got 3: EASE(finished, body).'],
-    ['EASE', [cm(98), cellValue('86–90 cm')], 'EASE needs a length for body, and 86.0–90.0 cm is a span: give one figure of it.'],
+    ['EASE', [cm(98)], 'EASE needs body too: EASE(finished, body, least).'],
+    ['EASE', [cm(98), cm(91), cm(2), cm(2)], 'EASE takes 3 values and got 4: EASE(finished, body, least).'],
+    ['EASE', [cm(98), cellValue('86–90 cm')], 'EASE needs a length for body, and 86.0–90.0 cm is a span: give one figure of it, with SPAN.LOW or SPAN.HIGH.'],
     ['EASE', [cm(98), 'abc'], 'EASE needs a length for body, and “abc” is a text.'],
     ['EASE', [cm(98), true], 'EASE needs a length for body, and TRUE is none.'],
     ['EASE', [cm(98), cellValue('30°')], 'EASE needs a length for body, and 30° is an angle.'],
@@ -50,6 +50,12 @@ describe('what an argument must be', () => {
     ['LENGTH', [cm(91), 'cm'], 'LENGTH needs a plain number for number, and 91 cm is a length.'],
     ['SIZE.AT', [cm(91), 'bust', cm(91)], 'SIZE.AT needs a size chart for chart, and 91 cm is none: give the block of cells that holds the chart, its labels with it.'],
     ['SIZE.AT', [chart(...LETTERS), cm(91), cm(91)], 'SIZE.AT needs a text for measure, and 91 cm is a length: put it in quotation marks if it is meant as a text.'],
+    ['EASE', [cm(98), block('a | b')], 'EASE needs a length for body, and it got a block of cells: give one cell.'],
+    ['SHOP.STEP', [cm(98), 'cloth'], 'SHOP.STEP needs a block of cells for table, and 98 cm is none: give the whole block, its labels with it.'],
+    ['SPAN.LOW', ['abc'], 'SPAN.LOW needs two figures in one cell for span, and “abc” is a text.'],
+    ['SPAN.LOW', [true], 'SPAN.LOW needs two figures in one cell for span, and TRUE is none.'],
+    ['SPAN.LOW', [block('a | b')], 'SPAN.LOW needs two figures in one cell for span, and it got a block of cells: give one cell.'],
+    ['SPAN.HIGH', [{ value: Infinity, dimension: 'length', unit: 'cm' }], 'SPAN.HIGH needs two figures in one cell for span, and it got no finite number.'],
     ['SIZE.MEASURE', [chart(...LETTERS), 'bust', ' '], 'SIZE.MEASURE needs a size for size, and it got an empty text.'],
   ])('%s %#', (name, values, expected) => {
     expect(sentence(name, ...values)).toBe(expected);
@@ -62,7 +68,7 @@ describe('what an argument must be', () => {
 
   it('fills in usual values for what is left out or empty', () => {
     for (const rest of [[], [null], [null, null]]) {
-      expect(work(named('CLOTH.BUY'), [cm(250), ...rest])).toMatchObject({ value: { value: 2500 }, cautions: [] });
+      expect(work(named('BAND.LENGTH'), [cm(250), ...rest])).toMatchObject({ value: { value: 2500 }, cautions: [] });
     }
   });
 
@@ -76,6 +82,8 @@ describe('what an argument must be', () => {
     expect(work(named('SHOWN.IN'), [cm(25), 'inches'])).toMatchObject({ value: { unit: 'in', value: 250 } });
     expect(work(named('SIZE.MEASURE'), [chart(...LETTERS), 'hip', 'M'])).toMatchObject({ value: { unit: 'cm', value: 1020 } });
     expect(work(named('DART.ANGLE'), [cm(2), cm(9)])).toMatchObject({ value: { unit: 'deg' } });
+    expect(work(named('SPAN.HIGH'), [cellValue('34–36 in')])).toMatchObject({ value: { unit: 'in', value: 914.4 }, lengthUnit: 'in' });
+    expect(work(named('SPAN.LOW'), [cellValue('2 %')])).toMatchObject({ value: { unit: '%', value: 0.02 } });
   });
 
   it('turns a mistake in a definition into a sentence', () => {

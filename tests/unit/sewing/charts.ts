@@ -1,7 +1,7 @@
 /** Invented size charts for tests, as grids of cells. */
 import { isFault } from '../../../src/quantities/index.ts';
-import { readChart } from '../../../src/sewing/index.ts';
-import type { Value , SizeChart } from '../../../src/sewing/index.ts';
+import { CellBlock, readChart } from '../../../src/sewing/index.ts';
+import type { SizeChart, Value } from '../../../src/sewing/index.ts';
 import { cellValue } from './formula.ts';
 
 /** Rows of typed cells, parted by bars. */
@@ -35,3 +35,23 @@ export const ONE_WAIST = [
   'waist girth | 29 1/2 in | 30 1/2 in | 32 1/4 in | 34 in',
   'hip girth | 39 in | 40 in | 41 1/2 in | 43 in',
 ] as const;
+
+/** Tables of usual values, by the names that the examples of the functions have for them. */
+const USUAL_ROWS = {
+  'usual ease': ['garment | level | fit | from | to | source', 'dress | bust | fitted | 5 cm | 8 cm | invented', 'dress | bust | loose | 10 cm | 15 cm | invented', 'dress | hip | fitted | 1 1/2 in | | invented', 'knit top | bust | close | -5 cm | 0 cm | invented'],
+  'usual fullness': ['style | from | to | source', 'gathers, medium cloth | 1.5 | 2 | invented', 'ruffle | 2 | 3 | invented'],
+  'usual allowances': ['where | from | to | source', 'side seam | 1.5 cm | 2.5 cm | invented', 'neck edge | 6 mm | 1 cm | invented'],
+  'usual steps': ['sold | step | source', 'cloth by the metre | 10 cm | invented', 'cloth by the yard | 1/8 yd | invented'],
+  'usual needles': ['cloth | needle | stitch from | stitch to | source', "poplin | '80/12 | 2 mm | 2.5 mm | invented", "jersey | '75/11 ball point | 2.5 mm | 3 mm | invented"],
+} as const;
+
+export const block = (...rows: readonly string[]): CellBlock => new CellBlock(grid(...rows));
+
+export const MEASURES = ['bust | 37 3/8 in', 'waist | 31 in', 'hip | 39 3/4 in'] as const;
+
+/** Everything that an example of a function may call by a name. */
+export const EXAMPLE_NAMES: Readonly<Record<string, Value>> = {
+  chart: chart(...ONE_WAIST),
+  measures: block(...MEASURES),
+  ...Object.fromEntries(Object.entries(USUAL_ROWS).map(([name, rows]) => [name, block(...rows)])),
+};

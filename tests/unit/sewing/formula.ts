@@ -5,8 +5,8 @@
  */
 import { add, divide, isFault, multiply, negate, power, readQuantity, subtract } from '../../../src/quantities/index.ts';
 import type { Fault, Quantity } from '../../../src/quantities/index.ts';
-import { functionNamed, SizeChart, work } from '../../../src/sewing/index.ts';
-import type { Value } from '../../../src/sewing/index.ts';
+import { CellBlock, functionNamed, SizeChart, work } from '../../../src/sewing/index.ts';
+import type { Outcome, SewingFunction, Value } from '../../../src/sewing/index.ts';
 
 const UNIT = '(?:mm|cm|m|in|ft|yd)\\b|%|°';
 const LITERAL = new RegExp(`^(?:\\d+\\s+\\d+/\\d+|\\d+/\\d+(?=\\s*(?:${UNIT}))|\\d+(?:\\.\\d+)?)\\s*(?:${UNIT})?`);
@@ -22,7 +22,17 @@ export function evaluate(formula: string, names: Readonly<Record<string, Value>>
   return value;
 }
 
+/** The outcome, cautions and steps with it, of the function that a formula calls last, which is the outermost. */
+export function outcomeOf(formula: string, names: Readonly<Record<string, Value>> = {}): Exclude<Outcome, Fault> {
+  const reader = new Reader(formula.slice(1), names);
+  reader.joined();
+  if (reader.lastCall === undefined) throw new Error(`no call in ${formula}`);
+  return told(work(reader.lastCall.fn, reader.lastCall.values, true));
+}
+
 class Reader {
+  lastCall: { readonly fn: SewingFunction; readonly values: readonly Value[] } | undefined;
+
   constructor(
     public rest: string,
     private readonly names: Readonly<Record<string, Value>>,
@@ -65,6 +75,14 @@ class Reader {
     return value;
   }
 
+  /** A name of the caller's, which may have spaces in it. */
+  private known(): string | null {
+    const names = Object.keys(this.names).sort((a, b) => b.length - a.length);
+    const found = names.find((name) => this.rest.startsWith(name) && !/^[A-Za-z0-9.(]/.test(this.rest.slice(name.length)));
+    if (found !== undefined) this.rest = this.rest.slice(found.length).trimStart();
+    return found ?? null;
+  }
+
   private atom(): Value {
     if (this.eat(/^\(/) !== null) {
       const value = this.sum();
@@ -75,9 +93,12 @@ class Reader {
     if (text !== null) return text.slice(1, -1);
     const literal = this.eat(LITERAL);
     if (literal !== null) return readLiteral(literal);
+    const known = this.known();
+    if (known !== null) return this.named(known);
     const name = this.eat(/^[A-Za-z][A-Za-z0-9.]*/);
     if (name === null) throw new Error(`cannot read “${this.rest}”`);
-    return this.eat(/^\(/) === null ? this.named(name) : this.call(name);
+    if (this.eat(/^\(/) === null) throw new Error(`no name ${name}`);
+    return this.call(name);
   }
 
   private named(name: string): Value {
@@ -94,6 +115,7 @@ class Reader {
     }
     const fn = functionNamed(name);
     if (fn === undefined) throw new Error(`no function ${name}`);
+    this.lastCall = { fn, values };
     return told(work(fn, values)).value;
   }
 }
@@ -109,13 +131,13 @@ function written(value: Value): string {
 }
 
 function figure(value: Value): Quantity {
-  if (typeof value === 'object' && value !== null && !(value instanceof SizeChart) && 'dimension' in value) return value;
+  if (typeof value === 'object' && value !== null && !(value instanceof SizeChart || value instanceof CellBlock) && 'dimension' in value) return value;
   throw new Error(`${String(value)} is no figure`);
 }
 
-function told<T extends object>(answer: T | Fault): T {
+function told<T extends object>(answer: T | Fault): Exclude<T, Fault> {
   if (isFault(answer)) throw new Told(answer.sentence);
-  return answer;
+  return answer as Exclude<T, Fault>;
 }
 
 /** A cell's typed text as its value, the way a sheet reads it. */

@@ -1,7 +1,7 @@
 /** Small workbooks for the tests, and random edits of them. */
 import fc from 'fast-check';
-import { apply, emptyBook } from '../../../src/workbook/index.ts';
-import type { Area, Book, Cell, CellChange, Edit, Look, NamedArea, SheetId } from '../../../src/workbook/index.ts';
+import { EditRefused, apply, cellAt, emptyBook, fillEdit, findAll, filterEdit, replaceEdit, sheetById, sortEdit } from '../../../src/workbook/index.ts';
+import type { Area, Book, Cell, CellChange, Edit, FindQuery, Look, NamedArea, PlainValue, SheetId } from '../../../src/workbook/index.ts';
 
 /** Freezes all of it, so that a change in place throws. */
 export function frozen<T>(value: T): T {
@@ -39,7 +39,7 @@ export function area(sheet: SheetId, top: number, left: number, bottom = top, ri
 
 const SHEET_NAMES = ['Fit', 'Skirt', 'My measures', "Aunt's", 'fit 2', 'Hem'];
 const NAMES = ['waist', 'full bust', 'bust', 'Hüfte', 'chart_1', 'Waist', 'hip_1'];
-const LOOKS: readonly Look[] = [{ unit: 'cm' }, { step: 16, strong: true }, { decimals: 2, align: 'end' }, { heading: true }];
+const LOOKS: readonly Look[] = [{ unit: 'cm' }, { step: 16, strong: true }, { decimals: 2, align: 'end' }, { heading: true }, { italic: true, border: 'below' }];
 
 /** A formula with references of all kinds, as odd as hands write them. */
 const formula: fc.Arbitrary<string> = fc.array(fc.oneof(
@@ -95,7 +95,7 @@ export interface Seed {
 }
 
 const flat = {
-  kind: fc.nat(33), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
+  kind: fc.nat(48), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
   name: fc.constantFrom(...NAMES), to: fc.constantFrom(...NAMES), sheetName: fc.constantFrom(...SHEET_NAMES),
   cells: fc.array(change, { minLength: 1, maxLength: 6 }),
 };
@@ -104,8 +104,19 @@ export const seed: fc.Arbitrary<Seed> = fc.record({
   ...flat, more: fc.array(fc.record({ ...flat, more: fc.constant([]) }), { maxLength: 3 }),
 });
 
-/** The edit that a seed makes of this workbook. */
+/** The edit that a seed makes of this workbook; one that does nothing where the wish itself is refused. */
 export function editFrom(from: Seed, book: Book): Edit {
+  try {
+    return wishedFrom(from, book);
+  } catch (error) {
+    if (!(error instanceof EditRefused)) throw error;
+    return { do: 'many', label: 'refused', edits: [] };
+  }
+}
+
+const FIND: FindQuery = { text: 'b', places: { value: true, formula: true, note: true, result: false }, whole: false, matchCase: false, sheet: null };
+
+function wishedFrom(from: Seed, book: Book): Edit {
   const { kind, row, col, count, name, to, sheetName, cells } = from;
   const sheet = book.sheets[from.sheet % book.sheets.length]?.id ?? 1;
   const other = book.sheets[from.other % book.sheets.length]?.id ?? 1;
@@ -132,8 +143,37 @@ export function editFrom(from: Seed, book: Book): Edit {
     case 27: return { do: 'setSettings', settings: { show: from.other % 2 ? 'both' : 'own', inchStep: from.other % 3 ? 16 : 8 } };
     case 28: return { do: 'setTitle', title: sheetName, person: name };
     case 29: return { do: 'many', label: 'several', edits: manyFrom(from.more, book) };
+    case 30: case 31: case 32: return { do: 'moveRows', sheet, at: row, count, to: (row + from.other * 3 + from.sheet) % 13 };
+    case 33: case 34: return { do: 'moveColumns', sheet, at: col, count: 1 + (count % 2), to: (col + from.other + from.sheet) % 8 };
+    case 35: case 36: return { do: 'setHidden', sheet, axis: from.other % 2 ? 'rows' : 'columns', runs: [[row, row + count - 1], [row + from.other + 2, row + 9]] };
+    case 37: return { do: 'setFrozen', sheet, rows: row, columns: from.other };
+    case 38: return {
+      do: 'setFilter', sheet,
+      filter: from.other === 5 ? null : {
+        area: { top: row, left: col, bottom: row + count + 3, right: col + from.other },
+        conditions: [{ col, test: 'has', text: name }, { col: col + 1, test: 'empty', text: '' }],
+        hides: [[row, row], [row + 2, row + 2 + from.sheet]],
+      },
+    };
+    case 39: case 40: return sortEdit(book, { ...block, bottom: row + count + 2 }, [{ col, descending: from.other > 3 }, { col: col + 1 }], valuesOf(book, sheet));
+    case 41: case 42: {
+      const down = from.other % 2 === 0;
+      const source = area(sheet, row, col, row + (from.other % 3), col + 1);
+      return fillEdit(book, source, down ? { ...source, bottom: source.bottom + count } : { ...source, right: source.right + count });
+    }
+    case 43: return replaceEdit(book, findAll(book, FIND), FIND, to);
+    case 44: return filterEdit(book, { ...block, bottom: row + 4 }, [{ col, test: 'has', text: 'a' }], valuesOf(book, sheet), (r, c) => sheetText(book, sheet, r, c));
     default: return { do: 'setCells', sheet, cells };
   }
+}
+
+const sheetText = (book: Book, sheet: SheetId, row: number, col: number): string => cellAt(sheetById(book, sheet)!, row, col)?.raw ?? '';
+
+function valuesOf(book: Book, sheet: SheetId) {
+  return (row: number, col: number): PlainValue => {
+    const text = sheetText(book, sheet, row, col);
+    return text === '' ? { kind: 'empty' } : { kind: 'text', text };
+  };
 }
 
 /** Each made of the workbook as the ones before leave it. */

@@ -1,6 +1,6 @@
 /** SUM, AVERAGE, MIN, MAX and SUBTOTAL. */
 import { textSentence } from '../arithmetic.ts';
-import { CellError, EmptyValue, ErrorType, SimpleRangeValue } from '../internals.ts';
+import { CellError, coerceRangeToScalar, EmptyValue, ErrorType, SimpleRangeValue } from '../internals.ts';
 import type { Place } from '../internals.ts';
 import { isNumeric, Refusal, valueIn } from '../values.ts';
 import { Kinds } from './kinds.ts';
@@ -85,7 +85,7 @@ const SUBTOTALS = ['AVERAGE', 'COUNT', 'COUNTA', 'MAX', 'MIN', 'PRODUCT', 'STDEV
 /** SUBTOTAL calls the function of our table that its first value chooses. */
 export const subtotal = (find: (name: string) => Own | undefined): Own => (call) => {
   const [chooser, ...rest] = call.given;
-  const which = chooser?.value;
+  const which = chooser?.value instanceof SimpleRangeValue ? coerceRangeToScalar(chooser.value, call.state) : chooser?.value;
   if (which instanceof CellError) return which;
   const name = typeof which === 'number' ? SUBTOTALS[(which > 100 ? which - 100 : which) - 1] : undefined;
   const own = name && find(name);

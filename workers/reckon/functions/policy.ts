@@ -9,6 +9,7 @@ import { AVERAGEIF, COUNTIF, COUNTIFS, MAXIFS, MINIFS, SUMIF, SUMIFS } from './c
 import { keeps } from './keeps.ts';
 import { HLOOKUP, MATCH, VLOOKUP, XLOOKUP } from './lookup.ts';
 import { POWER, PRODUCT, SQRT, SUMPRODUCT, SWITCH, trigonometry } from './numeric.ts';
+import { COLUMNS, pointing, ROWS } from './pointing.ts';
 import { CEILING, FLOOR, INT, MOD, MROUND, QUOTIENT, ROUND, ROUNDDOWN, ROUNDUP } from './rounding.ts';
 import { shows, TEXT, VALUE } from './texts.ts';
 import type { Own } from './tools.ts';
@@ -44,8 +45,8 @@ const angle = own(trigonometry);
 const named = (policy: Policy, names: string): [string, Policy][] => names.split(' ').map((name) => [name, policy]);
 
 const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
-  ...named(passes(), 'COUNT COUNTA COUNTBLANK IFERROR IFNA ISBLANK ISERR ISERROR ISFORMULA ISLOGICAL ISNA ISNONTEXT ISNUMBER ISREF ISTEXT'),
-  ...named(passes(), 'COLUMN COLUMNS FALSE HSTACK NA NOW PI RAND ROW ROWS T TODAY TRANSPOSE TRUE VSTACK'),
+  ...named(passes(), 'COUNT COUNTA COUNTBLANK IFERROR IFNA ISBLANK ISERR ISERROR ISLOGICAL ISNA ISNONTEXT ISNUMBER ISREF ISTEXT'),
+  ...named(passes(), 'FALSE HSTACK NA NOW PI RAND T TODAY TRANSPOSE TRUE VSTACK'),
   ...named(passes([0]), 'CHOOSE IF'),
   ['IFS', passes('even')],
   ...named(passes('rest'), 'ARRAY_CONSTRAIN FILTER INDEX'),
@@ -54,13 +55,14 @@ const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
   ...named(firstOnly, 'LARGE PERCENTILE PERCENTILE.EXC PERCENTILE.INC QUARTILE QUARTILE.EXC QUARTILE.INC SMALL'),
   ...named(square, 'DEVSQ SUMSQ VAR VAR.P VAR.S VARP VARS'),
   ...named(number, 'COUNTUNIQUE DELTA SIGN'),
+  ...named(own(pointing), 'COLUMN ISFORMULA ROW'),
   ...named(angle, 'COS COT CSC SEC SIN TAN'),
   ...named(own(MROUND), 'MROUND'),
   ...named(own(CEILING), 'CEILING CEILING.MATH CEILING.PRECISE ISO.CEILING'),
   ...named(own(FLOOR), 'FLOOR FLOOR.MATH FLOOR.PRECISE'),
   ...named(own(ROUNDDOWN), 'ROUNDDOWN TRUNC'),
   ...Object.entries({
-    AVERAGE, AVERAGEIF, COUNTIF, COUNTIFS, HLOOKUP, INT, MATCH, MAX, MAXIFS, MIN, MINIFS, MOD, POWER, PRODUCT, QUOTIENT, ROUND, ROUNDUP,
+    AVERAGE, AVERAGEIF, COLUMNS, COUNTIF, COUNTIFS, HLOOKUP, INT, MATCH, MAX, MAXIFS, MIN, MINIFS, MOD, POWER, PRODUCT, QUOTIENT, ROUND, ROUNDUP, ROWS,
     SORT, SQRT, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
   }).map(([name, fn]): [string, Policy] => [name, own(fn)]),
   // The library's takes the unit off a single figure.

@@ -11,6 +11,7 @@ import { dateText } from '../dates.ts';
 import { CellError, EmptyValue, SimpleRangeValue } from '../internals.ts';
 import { nameFromEngine } from '../../../src/formula/index.ts';
 import { Bracket, isDate, isNumeric, quantityOf, refuse, valueOf } from '../values.ts';
+import { located } from './aggregate.ts';
 import type { Call, Given, Own, Tools } from './tools.ts';
 
 export const sewing = (fn: SewingFunction): Own => (call) => {
@@ -45,11 +46,13 @@ export function valuesFor(fn: SewingFunction, call: Call): readonly Value[] | Ce
 }
 
 /** The filled cells of a block, each a value of its own. */
-function eachOf({ value: block }: Given): readonly Value[] | CellError {
+function eachOf(given: Given): readonly Value[] | CellError {
   const values: Value[] = [];
-  for (const cell of (block as SimpleRangeValue).data.flat()) {
-    if (cell instanceof CellError) return cell;
-    if (cell !== EmptyValue) values.push(plainValue(cell));
+  for (const [row, cells] of (given.value as SimpleRangeValue).data.entries()) {
+    for (const [col, value] of cells.entries()) {
+      if (value instanceof CellError) return located({ value, row, col }, given);
+      if (value !== EmptyValue) values.push(plainValue(value));
+    }
   }
   return values;
 }

@@ -25,6 +25,8 @@ export function functionTable(registry: Registry, toolsOf: (library: Tools['libr
     else if (policy.does === 'refuses') put(name, guarded(() => true));
     else if (policy.does === 'passes') put(name, policy.plain.length === 0 ? untouched(call) : guarded(isPlain(policy.plain)));
   }
+  // It does depend on the cell: whether there is a formula in it.
+  registry.functionsWhichDoesNotNeedArgumentsToBeComputed.delete('ISFORMULA');
   for (const fn of FUNCTIONS) put(fn.name, sewing(fn));
   registry.getFunction = (name) => table.get(name);
   return table;

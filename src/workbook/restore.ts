@@ -1,0 +1,86 @@
+/** What was there before some step of the ledger, put back: a change like any other, to be undone like any other. */
+import { cellName, isFormula, rewriteReferences } from '../formula/index.ts';
+import type { ChangeOfReferences } from '../formula/index.ts';
+import { apply } from './apply.ts';
+import { cellAt, sheetById } from './book.ts';
+import { appliedBy, bookBefore, netSteps, takesBack } from './ledger.ts';
+import type { Step } from './ledger.ts';
+import { placeAfter, placeBefore } from './places.ts';
+import { EditRefused } from './refused.ts';
+import type { Book, CellAddress, Edit } from './types.ts';
+
+const STRANGE = 'That time cannot be gone back to: what was done since does not fit this workbook.';
+
+/**
+ * The whole workbook as it was before a step.
+ *
+ * @param when the time of that step, in words for the label
+ */
+export function restoreBookEdit(steps: readonly Step[], index: number, when: string): Edit {
+  return {
+    do: 'many', label: `restore the workbook as it was before ${when}`,
+    edits: netSteps(steps.slice(index)).toReversed().map(takesBack),
+  };
+}
+
+/**
+ * One cell with all that was in it before a step, in the place where that cell
+ * is now. A formula points at the cells that it pointed at then, wherever they
+ * are now.
+ *
+ * @param cell where it is now
+ * @throws EditRefused when there was no such cell yet, or it is as it was
+ */
+export function restoreCellEdit(book: Book, steps: readonly Step[], index: number, cell: CellAddress, when: string): Edit {
+  const since = netSteps(steps.slice(index));
+  let [then, place]: [Book, CellAddress] = [book, cell];
+  for (const step of since.toReversed()) {
+    const was = placeBefore(appliedBy(step), place);
+    const before = bookBefore(step, then);
+    if (!before) throw new EditRefused(STRANGE);
+    if (!was) throw new EditRefused(`${cellName(cell.row, cell.col)} was not there yet before ${when}: it came with a later change.`);
+    [then, place] = [before, was];
+  }
+  const sheet = sheetById(then, place.sheet);
+  const old = sheet && cellAt(sheet, place.row, place.col);
+  const raw = old && isFormula(old.raw) ? broughtForward(old.raw, place, then, since.map(appliedBy)) : old?.raw;
+  const now = sheetById(book, cell.sheet);
+  if (!now) throw new EditRefused(STRANGE);
+  const label = `restore ${cellName(cell.row, cell.col)} of ${now.name} as it was before ${when}`;
+  const next = old ? { ...old, raw: raw ?? '' } : null;
+  return { do: 'many', label, edits: [{ do: 'setCells', sheet: cell.sheet, cells: [{ row: cell.row, col: cell.col, cell: next }] }] };
+}
+
+/** A formula of an earlier time as it would read now, had it stood in its cell all the while. */
+function broughtForward(formula: string, start: CellAddress, then: Book, edits: readonly Edit[]): string {
+  let [raw, book, place]: [string, Book, CellAddress | null] = [formula, then, start];
+  for (const edit of edits.flatMap(single)) {
+    const own = place && sheetById(book, place.sheet);
+    const change = own && changeOf(edit, place!, book);
+    if (own && change) raw = rewriteReferences(raw, own, book.sheets, change);
+    book = apply(edit, book).book;
+    place = place && placeAfter(edit, place);
+  }
+  return raw;
+}
+
+function single(edit: Edit): readonly Edit[] {
+  return edit.do === 'many' ? edit.edits.flatMap(single) : [edit];
+}
+
+/** What an edit does to references; `null` when nothing. */
+function changeOf(edit: Edit, place: CellAddress, book: Book): ChangeOfReferences | null {
+  switch (edit.do) {
+    case 'insertRows': case 'removeRows': case 'insertColumns': case 'removeColumns':
+    case 'moveRows': case 'moveColumns':
+    case 'renameSheet': return edit;
+    case 'removeSheet': return { do: 'removeSheet', sheet: edit.sheet };
+    case 'moveCells': {
+      const { sheet, top, left, bottom, right } = edit.from;
+      const formulaMoves = place.sheet === sheet && place.row >= top && place.row <= bottom && place.col >= left && place.col <= right;
+      return { ...edit, formulaMoves };
+    }
+    case 'renameName': return { do: 'renameName', from: edit.name, to: edit.to, names: book.names.map(({ name }) => name) };
+    default: return null;
+  }
+}

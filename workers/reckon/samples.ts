@@ -1,0 +1,40 @@
+/**
+ * Small blocks of cells, by the names that examples of functions use for them:
+ * a size chart, someone's measures, tables of usual values. All figures are
+ * invented, so that examples have something to reckon with.
+ */
+import type { Sample } from '../../src/reckoning/protocol.ts';
+
+const sample = (name: string, kind: Sample['kind'], ...lines: readonly string[]): Sample => ({ name, kind, rows: lines.map((line) => line.split('|').map((cell) => cell.trim())) });
+
+export const SAMPLES: readonly Sample[] = [
+  sample('chart', 'chart',
+    '            | 8         | 10        | 12        | 14',
+    'bust        | 36 1/4 in | 37 1/4 in | 38 3/4 in | 40 3/8 in',
+    'waist       | 29 1/2 in | 30 1/2 in | 32 1/4 in | 34 in',
+    'hip         | 39 in     | 40 in     | 41 1/2 in | 43 in'),
+  sample('measures', 'cells',
+    'bust        | 37 3/8 in',
+    'waist       | 31 in',
+    'hip         | 39 3/4 in'),
+  sample('usual ease', 'cells',
+    'garment     | level | fit    | from | to    | source',
+    'dress       | bust  | fitted | 5 cm | 8 cm  | invented',
+    'dress       | bust  | loose  | 9 cm | 15 cm | invented'),
+  sample('usual fullness', 'cells',
+    'style                  | from | to | source',
+    'gathers, medium cloth  | 1.5  | 2  | invented',
+    'ruffle                 | 2    | 3  | invented'),
+  sample('usual allowances', 'cells',
+    'where       | from   | to     | source',
+    'side seam   | 1.5 cm | 2.5 cm | invented',
+    'neck edge   | 6 mm   | 1 cm   | invented'),
+  sample('usual steps', 'cells',
+    'sold               | step   | source',
+    'cloth by the metre | 10 cm  | invented',
+    'cloth by the yard  | 1/8 yd | invented'),
+  sample('usual needles', 'cells',
+    "cloth       | needle            | stitch from | stitch to | source",
+    "poplin      | '80/12            | 2 mm        | 2.5 mm    | invented",
+    "jersey      | '75/11 ball point | 2.5 mm      | 3 mm      | invented"),
+];
