@@ -6,8 +6,8 @@
  * results follow), and says `change`. Everything on the screen is drawn from here.
  */
 import {
-  EditRefused, NO_HISTORY, apply, entryOf, record, redo, undo,
-  type Area, type Book, type Edit, type Effect, type Entry, type History, type HistoryStep, type Sheet, type SheetId,
+  EditRefused, NO_HISTORY, apply, entryOf, historyAfter, record, redo, undo,
+  type Applied, type Area, type Book, type Edit, type Effect, type History, type HistoryStep, type Sheet, type SheetId, type Step,
 } from '../workbook/index.ts';
 import { Results, type ChangeSet, type Supervisor } from '../reckoning/index.ts';
 import type { KeepState, Keeper } from '../keeping/index.ts';
@@ -20,6 +20,8 @@ const TOP_LEFT: Selection = { anchor: { row: 0, col: 0 }, focus: { row: 0, col: 
 export class Desk extends EventTarget {
   book: Book;
   history: History = NO_HISTORY;
+  /** Everything that was done, undone and redone, in order: what the history panel shows. */
+  steps: readonly Step[] = [];
   readonly results = new Results();
   sheetId: SheetId;
   /** Why the workbook can only be read here, or `null`. */
@@ -104,19 +106,27 @@ export class Desk extends EventTarget {
 
   /** Applies an edit; false, with a sentence said, when it cannot be done. */
   do(edit: Edit): boolean {
-    const entry = this.#apply(edit);
-    if (!entry) return false;
-    this.history = record(this.history, entry);
+    const step = this.#apply(edit, (before, applied, at) => ({ way: 'done', at, entry: entryOf(edit, before, applied, at) }));
+    if (!step) return false;
+    this.history = record(this.history, step.entry);
     this.#changed();
     return true;
   }
 
   undo(): void {
-    this.#travel(undo(this.history), 'Undone');
+    this.#travel(undo(this.history), 'undone');
   }
 
   redo(): void {
-    this.#travel(redo(this.history), 'Done again');
+    this.#travel(redo(this.history), 'redone');
+  }
+
+  /** What was done before the page was opened, once it has been read: it can be looked at and undone like the rest. */
+  remember(steps: readonly Step[]): void {
+    if (steps.length === 0) return;
+    this.steps = [...steps, ...this.steps];
+    this.history = historyAfter(this.steps);
+    this.#changed();
   }
 
   /** After trouble with keeping: at once instead of by and by; on top of what another tab wrote, if it did. */
@@ -127,9 +137,10 @@ export class Desk extends EventTarget {
       keeper.retry();
       return;
     }
-    keeper.load(this.book.id).then((loaded) => {
+    keeper.load(this.book.id).then(async (loaded) => {
       if (loaded) this.replace(loaded.book);
       if (loaded?.problems.length) this.say(loaded.problems.join(' '));
+      this.remember(await keeper.steps());
     }, (error: unknown) => this.say(error instanceof Error ? error.message : String(error)));
   }
 
@@ -147,22 +158,23 @@ export class Desk extends EventTarget {
   replace(book: Book): void {
     this.book = book;
     this.history = NO_HISTORY;
+    this.steps = [];
     if (!book.sheets.some((sheet) => sheet.id === this.sheetId)) this.sheetId = book.sheets[0]!.id;
     this.#engine?.open();
     this.#changed();
   }
 
-  #travel(step: HistoryStep | null, word: string): void {
-    if (!step || !this.#apply(step.edit)) return;
+  #travel(step: HistoryStep | null, way: 'undone' | 'redone'): void {
+    if (!step || !this.#apply(step.edit, (_, __, at) => ({ way, at, entry: step.entry }))) return;
     this.history = step.history;
     const { entry } = step;
-    this.said = `${word}: ${entry.label}`;
+    this.said = `${way === 'undone' ? 'Undone' : 'Done again'}: ${entry.label}`;
     const { area } = entry;
     if (area && this.book.sheets.some((sheet) => sheet.id === area.sheet)) this.selectArea(area);
     this.#changed();
   }
 
-  #apply(edit: Edit): Entry | null {
+  #apply(edit: Edit, stepOf: (before: Book, applied: Applied, at: string) => Step): Step | null {
     if (this.reading) {
       this.say(`Nothing can be changed here: ${this.reading}.`);
       return null;
@@ -175,8 +187,10 @@ export class Desk extends EventTarget {
       if (!this.book.sheets.some((sheet) => sheet.id === this.sheetId)) this.sheetId = this.book.sheets[0]!.id;
       this.said = '';
       this.#tellEngine(applied.effects);
-      void this.#keeper?.keep(edit, this.book);
-      return entryOf(edit, before, applied, new Date().toISOString());
+      const step = stepOf(before, applied, new Date().toISOString());
+      this.steps = [...this.steps, step];
+      void this.#keeper?.keep(edit, this.book, step);
+      return step;
     } catch (error) {
       if (!(error instanceof EditRefused)) throw error;
       this.say(error.sentence);

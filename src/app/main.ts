@@ -30,6 +30,7 @@ if (from === 'nothing') {
   const { mode } = await claim(desk.book.id, () => void takeOver());
   if (mode === 'reading') desk.setReading('open in another tab');
   else if (from === 'demo') void keeper.begin(desk.book);
+  else void keeper.steps().then((steps) => desk.remember(steps));
 }
 if (problems.length) desk.say(problems.join(' '));
 
@@ -67,6 +68,7 @@ async function takeOver(): Promise<void> {
   try {
     const loaded = await keeper.load(desk.book.id);
     if (loaded) desk.replace(loaded.book);
+    desk.remember(await keeper.steps());
     desk.setReading(null);
     desk.say('The other tab was closed; this one goes on with the workbook.');
   } catch (error) {

@@ -62,8 +62,16 @@ export const shellStyles = css`
     footer .took, footer .hint { display: none; }
     .panel-close { display: block; position: sticky; top: 4px; float: right; margin: 8px 8px 0 0; z-index: 1; }
   }
+  /* Over an on-screen keyboard: only the cells, and the entry line right above it. */
+  :host([data-keyboard]) { position: fixed; inset: 0 0 auto; }
+  @media (max-width: 640px) {
+    :host([data-keyboard]) header, :host([data-keyboard]) footer { display: none; }
+    :host([data-keyboard]) main { flex-direction: column-reverse; }
+  }
   @media (min-width: 641px) { .panel-close { display: none; } }
   @media (prefers-reduced-motion: no-preference) {
     aside, tt-sheet-list { transition: transform 0.16s, visibility 0.16s; }
+    /* To be seen at once: what is hidden cannot take the focus. */
+    aside.open, tt-sheet-list.open { transition: transform 0.16s; }
   }
 `;

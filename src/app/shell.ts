@@ -22,6 +22,7 @@ import type { Desk } from './desk.ts';
 import { Dialogs } from './dialogs.ts';
 import { keptInWords } from './kept.ts';
 import { goTo, nameSelection, nameOf } from './naming.ts';
+import { OnScreenKeyboard } from './on-screen-keyboard.ts';
 import { Over } from './over.ts';
 import { placeName, rowLabel } from './places.ts';
 import { sheetView, showAsFor, type Reach } from './sheet-view.ts';
@@ -51,6 +52,7 @@ export class App extends LitElement {
   @query('tt-command-list') private commandList!: CommandList;
 
   readonly #over = new Over(this);
+  readonly keyboard = new OnScreenKeyboard(this);
   readonly #comparing = new Comparing();
   readonly #clipboard = new Clipboard();
   readonly #cells = new CellWishes(this, () => this.desk);

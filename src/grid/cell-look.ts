@@ -38,7 +38,7 @@ export function cellContent(cell: CellView, lines: number): unknown {
 function words(cell: CellView, lines: number): unknown {
   if (cell.text.includes('\n')) {
     const { shown, more } = cutLines(cell.text, lines);
-    return more ? html`${shown} <i class="more">+ ${more} ${more === 1 ? 'line' : 'lines'}</i>` : shown;
+    return more ? html`${shown} <i class="rest">+ ${more} ${more === 1 ? 'line' : 'lines'}</i>` : shown;
   }
   return cell.also ? html`${cell.text} <small>${cell.also}</small>` : cell.text;
 }

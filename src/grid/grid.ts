@@ -177,6 +177,11 @@ export class Grid extends LitElement implements CellEditorHost, ColumnsHost, Key
     this.plane.style.height = `${this.geometry.height}px`;
   }
 
+  resized(): void {
+    // An on-screen keyboard may have come up over the cell that is edited.
+    if (this.#editor.open) this.reveal(this.#editor.place);
+  }
+
   scrolled(): void {
     if (this.threads) this.#drawThreads();
   }

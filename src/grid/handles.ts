@@ -42,7 +42,7 @@ export function handleTemplates(handles: readonly Handle[], pane: Pane, touch: b
       ${placed({ left: x - reach + 1, top: y - reach + 1, width: 2 * reach - 1, height: 2 * reach - 1 })}>${kind === 'fill' ? spool : button}</div>`);
 }
 
-const spool = html`<svg viewBox="0 0 18 18" width="18" height="18">
+const spool = html`<svg viewBox="0 0 18 18" width="21" height="21">
   <g class="spool"><path class="wood" d="M1.5 1h9v2.6h-9zM1.5 14.4h9V17h-9z" /><path class="wound" d="M2.6 3.6h6.8v10.8H2.6z" />
   <path class="turns" d="M2.6 6.2l6.8 1.4M2.6 8.6l6.8 1.4M2.6 11l6.8 1.4" /><path class="needle" d="M9.4 12.6c3 1.6 5-1 3.6-3.4M16.8 1.2L12.6 16.6" /></g></svg>`;
 

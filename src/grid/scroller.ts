@@ -11,6 +11,8 @@ export interface ScrollHost extends ReactiveControllerHost, HTMLElement {
   readonly scroller: HTMLElement | null;
   /** Makes the plane as large as the sheet now is, so that any part of it can be scrolled to. */
   sizePlane(): void;
+  /** After the view got another size. */
+  resized(): void;
   /** After every scroll, for what is drawn over the view. */
   scrolled(): void;
 }
@@ -125,6 +127,7 @@ export class Scroller implements ReactiveController {
     this.port = { ...this.port, width, height };
     this.plan();
     this.host.requestUpdate();
+    this.host.resized();
   }
 }
 

@@ -34,7 +34,7 @@ export const gridStyles = css`
     border: solid var(--line); border-width: 0 1px 1px 0; padding: 0 10px; line-height: 29px; height: 100%;
     white-space: nowrap; overflow: hidden; text-overflow: ellipsis; font-variant-numeric: tabular-nums; cursor: cell;
   }
-  .body .row { background: var(--sheet); }
+  .row { background: var(--sheet); }
   .full { background: var(--sheet); }
   .end { text-align: end; }
   .centre { text-align: center; }
@@ -42,7 +42,7 @@ export const gridStyles = css`
   .strong, .heading { font-weight: 600; }
   .italic { font-style: italic; }
   .lined { white-space: pre; line-height: 20px; padding-block: 5px 4px; }
-  .more { color: var(--soft); font-size: var(--size-small); }
+  .cell .rest { color: var(--soft); font-size: var(--size-small); }
   .line-above { border-top: 2px solid var(--ink); line-height: 27px; }
   .line-below { border-bottom: 2px solid var(--ink); line-height: 28px; }
   .line-around { border: 2px solid var(--ink); line-height: 26px; padding: 0 9px 0 8px; }
@@ -138,7 +138,7 @@ export const gridStyles = css`
   .cloth, .cloth > * { position: absolute; }
   .cloth svg { inset: 0; }
   .thread, .thread-under { fill: none; stroke-linecap: round; }
-  .thread-under { stroke: var(--sheet); stroke-width: 5; }
+  .thread-under { stroke: var(--sheet); stroke-width: 4; opacity: 0.75; }
   .thread { stroke: var(--thread); stroke-width: 2; stroke-dasharray: 8 6; }
   .threads .needle { fill: var(--ink); stroke: var(--sheet); stroke-width: 0.8; }
   .knot { fill: var(--thread); stroke: var(--sheet); stroke-width: 1.5; }

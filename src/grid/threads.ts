@@ -18,8 +18,11 @@ export const MOST_THREADS = 24;
 const TAG = 18;
 const LINE = 22;
 const EDGE = 4;
-/** How far a thread hangs through. */
-const SLACK = 26;
+/** How far a thread hangs through, as a share of its length, and at most. */
+const SLACK = 0.2;
+const MOST_SLACK = 60;
+/** Threads begin and end near the left edge of a cell, where they hide no figure. */
+const START = 12;
 
 interface Rect {
   readonly left: number;
@@ -49,6 +52,10 @@ function rectOf({ top, left, bottom, right }: CellArea, { edges, rows, stay, row
 
 const clamp = (n: number, low: number, high: number): number => Math.max(low, Math.min(Math.max(low, high), n));
 const within = ({ x, y }: Point, rect: Rect): Point => ({ x: clamp(x, rect.left, rect.right), y: clamp(y, rect.top, rect.bottom) });
+/** In the middle of the first line of a cell, at its left. */
+const startOf = ({ left, top, right, bottom }: Rect): Point => ({ x: Math.min(left + START, (left + right) / 2), y: Math.min(top + 15, (top + bottom) / 2) });
+/** Of a block the row nearest to where the thread comes from. */
+const nearest = ({ y }: Point, rect: Rect): Point => ({ ...startOf(rect), y: clamp(y, startOf(rect).y, rect.bottom - 15) });
 const middle = (rect: Rect): Point => ({ x: (rect.left + rect.right) / 2, y: (rect.top + rect.bottom) / 2 });
 const isOut = (rect: Rect, view: Rect): boolean => rect.right <= view.left || rect.left >= view.right || rect.bottom <= view.top || rect.top >= view.bottom;
 
@@ -63,7 +70,7 @@ export function threadsTemplate(threads: Threads | null, view: SheetView, geomet
   if (!threads || port.width === 0) return nothing;
   const cells: Rect = { left: geometry.rowHead, top: HEAD_HEIGHT, right: port.width, bottom: port.height };
   const start = rectOf({ top: threads.of.row, bottom: threads.of.row, left: threads.of.col, right: threads.of.col }, geometry, port);
-  const from = within(middle(start), inset(cells, 10));
+  const from = within(startOf(start), inset(cells, 10));
   const boxes: TemplateResult[] = [];
   const lines: TemplateResult[] = [];
   const tags: TemplateResult[] = [];
@@ -75,15 +82,15 @@ export function threadsTemplate(threads: Threads | null, view: SheetView, geomet
     if (!rect) {
       const at = { x: cells.right - EDGE, y: cells.top + EDGE + elsewhere++ * LINE };
       tags.push(tag(at, number, words, 'far'));
-      lines.push(line(from, { x: at.x - 12, y: at.y + TAG / 2 }, threads.way));
+      lines.push(line(from, { x: at.x - 12, y: at.y + TAG / 2 }, threads.way, index));
     } else if (isOut(rect, cells)) {
       const at = within(middle(rect), inset(cells, TAG));
       tags.push(tag(at, number, `${words} ${arrowTo(rect, cells)}`, at.x > (cells.left + cells.right) / 2 ? 'far' : ''));
-      lines.push(line(from, at, threads.way));
+      lines.push(line(from, at, threads.way, index));
     } else {
       boxes.push(html`<div class="reach" ${placed({ left: rect.left, top: rect.top, width: rect.right - rect.left, height: rect.bottom - rect.top })}></div>`);
       tags.push(tag({ x: rect.left, y: rect.top }, number, '', ''));
-      lines.push(line(from, within(from, inset(rect, 9)), threads.way));
+      lines.push(line(from, nearest(from, rect), threads.way, index));
     }
   });
   return html`<div class="cloth" ${placed({ left: 1, top: 1, width: port.width - 1, height: port.height - 1 })}>
@@ -98,10 +105,15 @@ function tag({ x, y }: Point, number: number, words: string, side: string): Temp
 
 const at = (x: number, y: number): unknown => placed({ left: x + 1, top: y + 1 });
 
-/** A slack thread with the eye of a needle at the end that figures flow to. */
-function line(cell: Point, end: Point, way: Threads['way']): TemplateResult {
+/** A slack thread with the point of a needle at the end that figures flow to. Each hangs a little further than the one before. */
+function line(cell: Point, end: Point, way: Threads['way'], index: number): TemplateResult {
   const [from, to] = way === 'uses' ? [end, cell] : [cell, end];
-  const bend = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 + Math.min(SLACK, Math.hypot(to.x - from.x, to.y - from.y) / 4) };
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const far = Math.hypot(dx, dy) || 1;
+  // Upright threads hang to the left, where cells have their beginning, the others down.
+  const side = Math.abs(dy) > Math.abs(dx) / 3 ? -Math.sign(dy || 1) : Math.sign(dx || 1);
+  const slack = Math.min(MOST_SLACK, far * SLACK) + (index % 5) * 6;
+  const bend = { x: (from.x + to.x) / 2 - (dy / far) * slack * -side, y: (from.y + to.y) / 2 + (dx / far) * slack * -side };
   const angle = (Math.atan2(to.y - bend.y, to.x - bend.x) * 180) / Math.PI;
   return svg`<path class="thread-under" d="M${from.x} ${from.y}Q${bend.x} ${bend.y} ${to.x} ${to.y}"></path>
     <path class="thread" d="M${from.x} ${from.y}Q${bend.x} ${bend.y} ${to.x} ${to.y}"></path>

@@ -11,7 +11,7 @@ import { areaSchema, readEdit } from './read-edit.ts';
 
 /** A long week of work, and no more cells than a page holds with ease. */
 const MOST_STEPS = 3_000;
-const MOST_CELLS = 500_000;
+const MOST_CELLS = 200_000;
 
 const of = (book: string, from: number, to: number): IDBKeyRange => IDBKeyRange.bound([book, from], [book, to]);
 

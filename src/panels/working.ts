@@ -53,6 +53,11 @@ export class WorkingPanel extends LitElement {
   @property() remark = '';
   @property({ attribute: false }) as: ShowAs = { system: 'own', inchStep: 8 };
 
+  protected override willUpdate(): void {
+    // Not before a working is looked at: the drawings are half of the page's script.
+    if (this.working?.call) void import('./picture.ts');
+  }
+
   override render(): TemplateResult {
     return html`
       <h2>${this.heading || this.place}</h2>
@@ -87,6 +92,7 @@ export class WorkingPanel extends LitElement {
     return html`
       ${call ? html`
         <p>${call.about}</p>
+        <tt-picture .call=${call} .result=${working.result} .as=${this.as}></tt-picture>
         <p class="rule">${call.rule}</p>
         ${call.steps.length ? html`<ol aria-label="Steps">${call.steps.map((step) => html`<li>
           <div>${step.words}</div>

@@ -98,9 +98,10 @@ function spanIn(row: Row, column: number): Span | undefined {
 
 /** From the least to the most of every row that has the words, under the headings `from` and `to`. */
 export function rangeIn(table: CellBlock, keys: readonly Key[], dimension: 'length' | 'number', pad: Pad, from = 'from', to = 'to'): FigureSpan {
+  const rows = rowsWith(table, keys, pad);
   const [low, high] = [columnOf(table, from, pad), columnOf(table, to, pad)];
   const figure = (value: number): Figure => ({ value, dimension });
-  const ranges = rowsWith(table, keys, pad).map((row): FigureSpan => {
+  const ranges = rows.map((row): FigureSpan => {
     const both = spanIn(row, low);
     const [least, most] = both === undefined ? [quantityIn(row, low), quantityIn(row, high)] : [both.low, both.high];
     if (least === undefined || least.dimension !== dimension || (most !== undefined && most.dimension !== dimension)) {

@@ -131,6 +131,24 @@ it('names a cell at the entry line; formulas read it, and follow its new name', 
   expect(app.active).to.equal('B1');
 });
 
+it('lets formulas follow sheets that are renamed, moved, removed and brought back', async () => {
+  const before = await app.everything();
+  await app.openSheet('Skirt');
+  await app.run('Rename this sheet…');
+  await app.tabTo('This sheet');
+  await sendKeys({ type: 'Box pleats, 2026' });
+  await app.press('Enter');
+  await app.openSheet('To buy');
+  expect([await typedIn('C2'), app.shown('C2')]).to.deep.equal(["='Box pleats, 2026'!B26 + 90 cm", before['To buy']!.C2]);
+  await app.run('Move this sheet up the list');
+  await app.openSheet('Box pleats, 2026');
+  await app.run('Remove this sheet');
+  await app.openSheet('To buy');
+  expect(Object.keys(app.errors())).to.include('C2');
+  await app.press('Control+z', 'Control+z', 'Control+z');
+  expect(await app.everything()).to.deep.equal(before);
+});
+
 it('says in a sentence what is wrong, and keeps what was typed', async () => {
   const wrong: readonly (readonly [string, RegExp])[] = [
     ['=76 cm + 3', /^3 has no unit: write 3 cm or 3 in\.$/],

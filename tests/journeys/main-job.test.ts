@@ -67,6 +67,7 @@ it('imports the chart: a sheet and a name', async () => {
   await app.tabTo('Make the chart');
   await app.press('Enter');
   expect(app.openSheetName).to.equal('astm misses');
+  expect(app.focusInCells, 'she goes on in the chart').to.equal(true);
   expect(app.shown('A6')).to.equal('bust girth');
   expect([app.shown('B1'), app.shown('B6'), app.shown('H10')]).to.deep.equal(['00', '31 ⅛ in', '30 ½ in']);
   expect(app.errors()).to.deep.equal({});
@@ -160,6 +161,17 @@ it('compares two sizes side by side, and leaves the sheet as it is', async () =>
     ['Room at the waist Fitting B7 ↗', '1 in', '4 ½ in', '+3 ½ in'],
   ]);
   expect(app.texts()).to.deep.equal(before);
+});
+
+it('follows the sheet while the comparison stands', async () => {
+  await app.tabTo('Fitting B5 ↗', { back: true });
+  await app.press('Enter');
+  expect([app.focusInCells, app.active]).to.deep.equal([true, 'B5']);
+  await app.put('B2', '31 1/2 in');
+  await waitUntil(() => app.read('tt-side-by-side').includes('½ in4 in'), 'the comparison does not follow');
+  expect((await comparedSoon()).at(-1)).to.deep.equal(['Room at the waist Fitting B7 ↗', '½ in', '4 in', '+3 ½ in']);
+  await app.press('Control+z', 'Escape');
+  await waitUntil(() => app.read('tt-side-by-side').includes('1 in4 ½ in'), 'the comparison does not go back');
 });
 
 it('saves the comparison', async () => {

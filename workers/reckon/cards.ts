@@ -73,6 +73,7 @@ const SAMPLE_NAMES = SAMPLES.map(({ name }) => name);
 
 /** The samples that a formula names. */
 function neededBy(formula: string): readonly Sample[] {
+  if (!SAMPLE_NAMES.some((name) => formula.includes(name))) return [];
   const words = new Set(tokenize(formula, SAMPLE_NAMES).filter(({ kind }) => kind === 'name').map(({ text }) => text));
   return SAMPLES.filter(({ name }) => words.has(name));
 }

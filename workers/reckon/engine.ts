@@ -6,6 +6,7 @@ import { engineName } from '../../src/formula/index.ts';
 import type { SheetName } from '../../src/formula/index.ts';
 import type { ChangeSet, Example, FunctionCard, Reckoner, Trial, TrialResults, Working } from '../../src/reckoning/protocol.ts';
 import type { Book, CellAddress, Effect, Sheet } from '../../src/workbook/types.ts';
+import { cardsFor } from './cards.ts';
 import { columnsOf } from './columns.ts';
 import { dependentsOf } from './dependents.ts';
 import { Examples } from './examples.ts';
@@ -18,6 +19,8 @@ import { tryOut } from './trials.ts';
 
 export class Engine implements Reckoner {
   readonly #examples = new Examples();
+  /** Knows the functions, and becomes the host of the first workbook. */
+  #fresh: Host | undefined = new Host();
   #opened: Host | undefined;
   #sheets: readonly SheetName[] = [];
   /** By the name that the engine knows it under, which is one for all spellings. */
@@ -25,7 +28,8 @@ export class Engine implements Reckoner {
 
   open(revision: number, book: Book): ChangeSet {
     const start = performance.now();
-    const host = this.#opened = new Host();
+    const host = this.#opened = this.#fresh ?? new Host();
+    this.#fresh = undefined;
     this.#names = new Map(book.names.map(({ name }) => [engineName(name), name]));
     this.#setSheets(book.sheets);
     host.build(book.sheets.map(contentOf), book.names);
@@ -51,7 +55,7 @@ export class Engine implements Reckoner {
   }
 
   catalogue(): readonly FunctionCard[] {
-    return this.#examples.catalogue();
+    return cardsFor((this.#fresh ?? this.#host).inside._functionRegistry);
   }
 
   example(formula: string): Example {

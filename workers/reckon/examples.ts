@@ -3,9 +3,8 @@
  * that holds the samples: nothing that happens there can touch the open one.
  */
 import type { SheetName } from '../../src/formula/index.ts';
-import type { Example, FunctionCard } from '../../src/reckoning/protocol.ts';
+import type { Example } from '../../src/reckoning/protocol.ts';
 import type { Area } from '../../src/workbook/types.ts';
-import { cardsFor } from './cards.ts';
 import { resultOf } from './columns.ts';
 import { Host } from './host.ts';
 import { ArrayFormulaVertex } from './internals.ts';
@@ -22,52 +21,44 @@ const SHEET = 1;
 const HERE: Place = { sheet: SHEET, row: 0, col: 0 };
 
 export class Examples {
-  readonly #host = new Host();
-  #built = false;
-
-  /** Every function that there is. */
-  catalogue(): readonly FunctionCard[] {
-    return cardsFor(this.#host.inside._functionRegistry);
-  }
+  #host: Host | undefined;
 
   /** What a formula gives in an empty cell. */
   work(formula: string): Example {
-    if (!this.#built) this.#build();
-    const host = this.#host;
+    const host = this.#host ??= hostOfSamples();
     host.setCell(HERE, formula);
     host.recompute();
     try {
-      return this.#read();
+      return read(host);
     } finally {
       host.setCell(HERE, '');
       host.recompute();
       host.changed.take();
     }
   }
+}
 
-  #read(): Example {
-    const host = this.#host;
-    const { tell } = new Teller(host);
-    const vertex = host.graphs.addressMapping.getCell(HERE);
-    const block = vertex instanceof ArrayFormulaVertex ? vertex.getRange() : { start: HERE, end: HERE };
-    const height = block.end.row - block.start.row + 1;
-    const width = block.end.col - block.start.col + 1;
-    const results = Array.from({ length: Math.min(height, MOST_ROWS) }, (_, row) => Array.from({ length: Math.min(width, MOST_COLUMNS) }, (__, col) => {
-      const place = { sheet: SHEET, row, col };
-      return resultOf(host.valueAt(place), place, tell);
-    }));
-    return { results, height, width };
-  }
+function read(host: Host): Example {
+  const { tell } = new Teller(host);
+  const vertex = host.graphs.addressMapping.getCell(HERE);
+  const block = vertex instanceof ArrayFormulaVertex ? vertex.getRange() : { start: HERE, end: HERE };
+  const height = block.end.row - block.start.row + 1;
+  const width = block.end.col - block.start.col + 1;
+  const results = Array.from({ length: Math.min(height, MOST_ROWS) }, (_, row) => Array.from({ length: Math.min(width, MOST_COLUMNS) }, (__, col) => {
+    const place = { sheet: SHEET, row, col };
+    return resultOf(host.valueAt(place), place, tell);
+  }));
+  return { results, height, width };
+}
 
-  #build(): void {
-    const host = this.#host;
-    const sheets: SheetName[] = [{ id: SHEET, name: 'Example' }, ...SAMPLES.map(({ name }, i) => ({ id: SHEET + 1 + i, name }))];
-    const names = SAMPLES.map(({ name, rows }, i): { name: string; area: Area } => ({
-      name, area: { sheet: SHEET + 1 + i, top: 0, left: 0, bottom: rows.length - 1, right: Math.max(...rows.map((row) => row.length)) - 1 },
-    }));
-    host.names.setSheets(sheets);
-    host.formulas.setMeanings(sheets, names.map(({ name }) => name));
-    host.build([{ id: SHEET, rows: [] }, ...SAMPLES.map(({ rows }, i) => ({ id: SHEET + 1 + i, rows: rows.map((row) => row.map((raw) => raw || null)) }))], names);
-    this.#built = true;
-  }
+function hostOfSamples(): Host {
+  const host = new Host();
+  const sheets: SheetName[] = [{ id: SHEET, name: 'Example' }, ...SAMPLES.map(({ name }, i) => ({ id: SHEET + 1 + i, name }))];
+  const names = SAMPLES.map(({ name, rows }, i): { name: string; area: Area } => ({
+    name, area: { sheet: SHEET + 1 + i, top: 0, left: 0, bottom: rows.length - 1, right: Math.max(...rows.map((row) => row.length)) - 1 },
+  }));
+  host.names.setSheets(sheets);
+  host.formulas.setMeanings(sheets, names.map(({ name }) => name));
+  host.build([{ id: SHEET, rows: [] }, ...SAMPLES.map(({ rows }, i) => ({ id: SHEET + 1 + i, rows: rows.map((row) => row.map((raw) => raw || null)) }))], names);
+  return host;
 }

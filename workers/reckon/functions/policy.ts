@@ -5,6 +5,7 @@
  */
 import { AVERAGE, MAX, MIN, SUM, subtotal } from './aggregate.ts';
 import { SORT, UNIQUE } from './blocks.ts';
+import { dated, TIMEVALUE } from './calendar.ts';
 import { AVERAGEIF, COUNTIF, COUNTIFS, MAXIFS, MINIFS, SUMIF, SUMIFS } from './conditional.ts';
 import { keeps } from './keeps.ts';
 import { HLOOKUP, MATCH, VLOOKUP, XLOOKUP } from './lookup.ts';
@@ -46,7 +47,7 @@ const named = (policy: Policy, names: string): [string, Policy][] => names.split
 
 const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
   ...named(passes(), 'COUNT COUNTA COUNTBLANK IFERROR IFNA ISBLANK ISERR ISERROR ISLOGICAL ISNA ISNONTEXT ISNUMBER ISREF ISTEXT'),
-  ...named(passes(), 'FALSE HSTACK NA NOW PI RAND T TODAY TRANSPOSE TRUE VSTACK'),
+  ...named(passes(), 'FALSE HSTACK NA NOW RAND T TODAY TRANSPOSE TRUE VSTACK'),
   ...named(passes([0]), 'CHOOSE IF'),
   ['IFS', passes('even')],
   ...named(passes('rest'), 'ARRAY_CONSTRAIN FILTER INDEX'),
@@ -65,6 +66,10 @@ const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
     AVERAGE, AVERAGEIF, COLUMNS, COUNTIF, COUNTIFS, HLOOKUP, INT, MATCH, MAX, MAXIFS, MIN, MINIFS, MOD, POWER, PRODUCT, QUOTIENT, ROUND, ROUNDUP, ROWS,
     SORT, SQRT, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
   }).map(([name, fn]): [string, Policy] => [name, own(fn)]),
+  ['TIMEVALUE', own(TIMEVALUE)],
+  ...named(own(dated), 'WORKDAY WORKDAY.INTL'),
+  // The library's has 15 digits, and a double can hold 16.
+  ['PI', own((call) => (call.args.length === 0 ? Math.PI : call.library()))],
   // The library's takes the unit off a single figure.
   ['ARRAYFORMULA', own((call) => (call.given.length === 1 ? call.given[0]!.value : call.library()))],
   ['SUBTOTAL', own(subtotal((name) => ownOf(name)))],

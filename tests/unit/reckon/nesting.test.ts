@@ -1,0 +1,80 @@
+/**
+ * Lengths at random places of random formulas. Ten times every length must give
+ * ten times a length, a hundred times an area and the same number, however the
+ * functions are nested; and nothing typed makes the engine fail or show what is
+ * no number.
+ */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { UNITS } from '../../../src/quantities/index.ts';
+import type { CellChange } from '../../../src/workbook/index.ts';
+import { policyOf } from '../../../workers/reckon/functions/policy.ts';
+import { HyperFormula } from '../../../workers/reckon/internals.ts';
+import { Desk, said } from './desk.ts';
+
+const CELLS = (scale: number): Record<string, string> => ({
+  A1: `${20 * scale} cm`, A2: `${30 * scale} cm`, A3: `${50 * scale} cm`, A4: `${10 * scale} in`, B1: '2', B2: '3', B3: '5', C1: `${400 * scale * scale} cm2`, C2: '25 %', C3: 'wide', C4: 'TRUE',
+  D1: `${10 * scale}–${40 * scale} cm`, D2: '1/0', D3: '', D4: '2026-11-03',
+});
+
+/** Their results hang on digits or on chance, or say how a length is written. */
+const LEFT_OUT = new Set(['LEN', 'FIND', 'SEARCH', 'RAND', 'RANDBETWEEN', 'NOW', 'TODAY']);
+const FUNCTIONS = HyperFormula.buildEmpty({ licenseKey: 'gpl-v3' })._functionRegistry.getRegisteredFunctionIds()
+  .filter((name) => !LEFT_OUT.has(name) && policyOf(name).does !== 'absent');
+const OFTEN = FUNCTIONS.filter((name) => policyOf(name).does !== 'refuses');
+
+const { formula } = fc.letrec<{ formula: string; value: string }>((tie) => ({
+  formula: tie('value').map((text) => `=${text}`),
+  value: fc.oneof({ maxDepth: 4, withCrossShrink: true },
+    { weight: 3, arbitrary: fc.constantFrom('A1', 'A2', 'A3', 'A4', 'A1:A3', 'A1:A4', 'B1', 'B2', 'B1:B3', 'C1', 'A1:C3') },
+    { weight: 1, arbitrary: fc.constantFrom('C2', 'C3', 'C4', 'D1', 'D2', 'D3', 'D4', '2', '0.5', '1', '"x"', '0', 'TRUE', '""', 'A:A', '{1;2}') },
+    { weight: 3, arbitrary: fc.tuple(tie('value'), fc.constantFrom('+', '-', '*', '/', '^', '=', '<', '>=', '<>'), tie('value')).map(([a, sign, b]) => `(${a}${sign}${b})`) },
+    { weight: 1, arbitrary: fc.tuple(fc.constantFrom('-', '+'), tie('value')).map((parts) => parts.join('')) },
+    { weight: 6, arbitrary: fc.tuple(fc.oneof({ weight: 5, arbitrary: fc.constantFrom(...OFTEN) }, { weight: 1, arbitrary: fc.constantFrom(...FUNCTIONS) }), fc.array(tie('value'), { minLength: 1, maxLength: 3 }))
+      .map(([name, args]) => `${name}(${args.join(';')})`) }),
+}));
+
+/** Formulas in every eighth column, so that blocks of results find room. */
+const inCells = (formulas: readonly string[]): CellChange[] => formulas.map((raw, i) => ({ row: 20 + 12 * Math.floor(i / 12), col: 8 + 8 * (i % 12), cell: { raw } }));
+
+describe('random nestings', () => {
+  test('let no bare millimetre out', () => {
+    const [small, large] = [new Desk(CELLS(1)), new Desk(CELLS(10))];
+    let figures = 0;
+    fc.assert(fc.property(fc.array(formula, { minLength: 60, maxLength: 60 }), (formulas) => {
+      for (const desk of [small, large]) desk.edit({ do: 'setCells', sheet: 1, cells: inCells(formulas) });
+      for (const { row, col, cell } of inCells(formulas)) {
+        const [one, ten] = [small.results.at(1, row, col), large.results.at(1, row, col)];
+        if (one.kind !== 'quantity' || ten.kind !== 'quantity') continue;
+        figures += 1;
+        const power = { number: 0, length: 1, area: 2, angle: 0 }[UNITS[one.unit].dimension];
+        const due = one.value * 10 ** power;
+        expect(Math.abs(ten.value - due) <= 1e-6 * Math.max(Math.abs(due), 1e-9), `${cell!.raw} gave ${said(one)}, and ${said(ten)} with ten times every length`).toBe(true);
+      }
+    }), { numRuns: Number(process.env['NESTINGS'] ?? 3_000) / 60 });
+    expect(figures).toBeGreaterThan(300);
+  }, 120_000);
+});
+
+describe('hostile cells', () => {
+  const odd = fc.oneof(
+    fc.string({ maxLength: 30 }), fc.string({ unit: 'binary', maxLength: 12 }),
+    fc.array(fc.constantFrom('=', '+', '-', '(', ')', '"', "'", 'A1', '$', ':', '!', '#', '%', '2', '1/0', ' 1/4', ' in', 'SUM(', 'IF(', ';', ',', '{', '}', '|', '&', '^', '\u2212', '½', '__proto__', 'constructor', '\u202e', '\u0000', '1e308', '9'.repeat(40)), { maxLength: 12 }).map((pieces) => pieces.join('')),
+    fc.constantFrom('=__proto__', '=constructor', '=toString(1)', '=hasOwnProperty()', '=A1:A1:A1', '=((((((((((1))))))))))', `=${'('.repeat(200)}`, `=${'1+'.repeat(600)}1`, `=${'-'.repeat(3000)}1`, '=SUM(A1:ALL1000000)&""', '=A0', '=1e400', '=0/0', '=TT.QUANTITY(1;99)', '=REPT("x";1e9)', '=SEQUENCE(9;9)'),
+  );
+
+  test('never make the engine fail, and every result can be shown', () => {
+    const desk = new Desk({ A1: '1 cm', B1: '=A1*2' });
+    fc.assert(fc.property(fc.array(odd, { minLength: 1, maxLength: 8 }), (texts) => {
+      const cells = texts.flatMap((raw, i): CellChange[] => [{ row: 3 + i, col: 2, cell: raw === '' ? null : { raw } }, { row: 3 + i, col: 3, cell: { raw: `=C${4 + i}+A1` } }]);
+      desk.edit({ do: 'setCells', sheet: 1, cells });
+      for (const { kind, number, text } of desk.last.sheets) {
+        expect(number.every(Number.isFinite)).toBe(true);
+        expect(text.every((each) => typeof each === 'string')).toBe(true);
+        expect(kind.every((each) => each <= 5)).toBe(true);
+      }
+      for (let i = 0; i < texts.length; i++) expect(desk.show(`D${4 + i}`)).not.toMatch(/undefined|NaN|Infinity|\[object/);
+      expect(desk.show('B1')).toBe('2 cm');
+    }), { numRuns: 600 });
+  }, 120_000);
+});

@@ -1,0 +1,35 @@
+/**
+ * Dates and times where the library's own functions fall short: its TIMEVALUE
+ * reads only the ways of writing a time that every text would then be taken for,
+ * and its WORKDAY gives a bare number of days.
+ */
+import { CellError, DateNumber, TimeNumber } from '../internals.ts';
+import { refuse } from '../values.ts';
+import type { Own } from './tools.ts';
+
+const CLOCK = /^\s*(\d{1,2}):([0-5]\d)(?::([0-5]\d(?:\.\d+)?))?\s*$/;
+const DAY = 86_400;
+
+/** The time of day that a text such as 14:30 or 14:30:15 stands for (OpenFormula 6.10.18). */
+export const TIMEVALUE: Own = (call) => {
+  if (call.given.length !== 1) return call.library();
+  const fault = call.unitFault(call.given[0]!);
+  if (fault) return fault;
+  return call.tools.interpreter.unaryRangeWrapper((value) => {
+    if (value instanceof CellError) return value;
+    const text = call.tools.arithmetic.text(value);
+    const [, hours, minutes, seconds = '0'] = CLOCK.exec(text) ?? [];
+    if (hours === undefined || Number(hours) > 23) return refuse(`“${text}” is not a time: write it as 14:30.`);
+    return new TimeNumber((Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)) / DAY);
+  }, call.given[0]!.value, call.state);
+};
+
+/** The library's result as a date. */
+export const dated: Own = (call) => {
+  for (const given of call.given) {
+    const fault = call.unitFault(given);
+    if (fault) return fault;
+  }
+  const result = call.library();
+  return typeof result === 'number' ? new DateNumber(result) : result;
+};
