@@ -1,8 +1,9 @@
 /** Where rows and columns stand after some of them went to another place among them. */
 import type { LineMove, Run } from './types.ts';
 
-/** The two neighbouring stretches that change places: `[low, middle)` and `[middle, high)`. */
+/** The two neighbouring stretches that change places: `[low, middle)` and `[middle, high)`. To a place among themselves nothing moves. */
 function stretches({ at, count, to }: LineMove): { readonly low: number; readonly middle: number; readonly high: number } {
+  if (to >= at && to <= at + count) return { low: at, middle: at, high: at };
   return to <= at ? { low: to, middle: at, high: at + count } : { low: at, middle: at + count, high: to };
 }
 
@@ -15,7 +16,8 @@ export function placeAfterMove(place: number, move: LineMove): number {
 
 /** The move that undoes it. */
 export function moveBack({ at, count, to }: LineMove): LineMove {
-  return to <= at ? { at: to, count, to: at + count } : { at: to - count, count, to: at };
+  if (to >= at && to <= at + count) return { at, count, to };
+  return to < at ? { at: to, count, to: at + count } : { at: to - count, count, to: at };
 }
 
 /**
@@ -26,7 +28,7 @@ export function moveBack({ at, count, to }: LineMove): LineMove {
  */
 export function runAfterMove({ first, last }: Run, move: LineMove): Run {
   const { low, middle, high } = stretches(move);
-  const all = (first <= low && last >= high - 1) || low === middle || middle === high;
+  const all = (first <= low && last >= high - 1) || low === high;
   const outside = last < low || first >= high;
   const inOne = first >= low && last < high && (last < middle || first >= middle);
   if (all || outside) return { first, last };

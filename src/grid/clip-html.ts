@@ -17,6 +17,7 @@ interface Policies {
 const MOST_CHARACTERS = 20_000_000;
 /** More cells than these, with the ones that wide cells make, are left out. */
 const MOST_CELLS = 500_000;
+const DEEPEST = 400;
 /** What HTML itself allows for one cell. */
 const WIDEST = 1_000;
 
@@ -31,16 +32,32 @@ function parsed(html: string): Document {
 /** The cells that the clipboard holds: by its plain text, unless its HTML says more. */
 export function bestTable(text: string | null, html: string): Table | null {
   const plain = text === null ? null : fromClipboard(text);
-  if (html === '' || html.length > MOST_CHARACTERS || !/<(table|sup|sub|mfrac)[\s>]/i.test(html)) return plain;
+  if (html === '' || html.length > MOST_CHARACTERS || !/<(table|sup|sub|mfrac)[\s>]/i.test(html) || isDeep(html)) return plain;
   const { body } = parsed(html);
   const table = tableOf(body);
   if (!table) return plain;
   const fractions = body.querySelector('sup, sub, mfrac') !== null;
-  return plain && !fractions && sameShape(plain, table) ? plain : table;
+  return plain && !fractions && saysAsMuch(plain, table) ? plain : table;
 }
 
-function sameShape(a: Table, b: Table): boolean {
-  return a.length === b.length && a.every((row, at) => row.length === b[at]!.length);
+/** Elements without an end, or whose end may be left out: they say nothing of how deep others lie. */
+const SHALLOW = /^(area|base|br|col|colgroup|dd|dt|embed|hr|img|input|li|link|meta|option|p|param|source|tbody|td|tfoot|th|thead|tr|track|wbr)$/i;
+
+/** No program nests so deep, and browsers take very long for what does. */
+function isDeep(html: string): boolean {
+  let depth = 0;
+  for (const [, close, name] of html.matchAll(/<(\/?)([a-z][a-z0-9]*)/gi)) {
+    if (SHALLOW.test(name!)) continue;
+    depth += close ? -1 : 1;
+    if (depth > DEEPEST) return true;
+  }
+  return false;
+}
+
+/** The same cells, and a line break wherever the other has one. */
+function saysAsMuch(plain: Table, table: Table): boolean {
+  return plain.length === table.length && plain.every((row, at) => row.length === table[at]!.length
+    && row.every((text, col) => text.includes('\n') || !table[at]![col]!.includes('\n')));
 }
 
 const SKIPPED = new Set(['script', 'style', 'template', 'noscript', 'head', 'title', 'iframe', 'object', 'embed', 'svg', 'canvas', 'video', 'audio', 'select', 'textarea', 'button']);
@@ -121,7 +138,7 @@ class Words {
     return this.#out.replace(/[ \t]+\n/g, '\n').replace(/\n[ \t]+/g, '\n').replace(/^[\s]+|[\s]+$/g, '');
   }
 
-  /** The HTML parser nests no deeper than some hundred elements, so this may call itself. */
+  /** Nothing deeper than `DEEPEST` comes here, so this may call itself. */
   all(element: Element): this {
     for (const node of element.childNodes) {
       if (this.#ended) break;

@@ -79,5 +79,11 @@ export function signatureAt(formula: string, caret: number, cards: readonly Func
   if (!call) return null;
   const name = call.name.toUpperCase();
   const card = cards.find((each) => each.name === name);
-  return card ? { card, arg: Math.min(call.arg, card.args.length - 1) } : null;
+  return card ? { card, arg: argumentAt(card, call.arg) } : null;
+}
+
+/** Past the last argument come those again that may be repeated. */
+function argumentAt({ args, repeats }: FunctionCard, place: number): number {
+  if (place < args.length || repeats === 0) return Math.min(place, args.length - 1);
+  return args.length - repeats + ((place - args.length) % repeats);
 }

@@ -34,6 +34,7 @@ export const editorStyles = css`
   .helper li span, .signature > span { color: var(--soft); font-size: var(--size-small); }
   .signature { margin: 0; padding: 8px 12px; border-bottom: 1px solid var(--line); background: var(--tissue); max-width: 620px; }
   .signature code { font: var(--size)/1.4 var(--face-sum); display: block; }
+  .signature .more { float: right; margin-left: 12px; }
   .signature strong { color: var(--chalk); text-decoration: underline; text-underline-offset: 3px; }
 
   @media (forced-colors: active) {

@@ -76,6 +76,11 @@ export class EntryLine extends LitElement implements EditorHost {
     return this.#core.active;
   }
 
+  /** The function in whose brackets the caret is. */
+  get called(): string | null {
+    return this.#core.called;
+  }
+
   /** Puts the caret at the end of the text. */
   override focus(): void {
     this.field.focus();

@@ -44,6 +44,11 @@ export class FormulaEditor implements ReactiveController {
     return this.#completion !== null;
   }
 
+  /** The function in whose brackets the caret is. */
+  get called(): string | null {
+    return this.#signature?.card.name ?? null;
+  }
+
   get isFormula(): boolean {
     return isFormula(this.text);
   }
@@ -205,8 +210,9 @@ export class FormulaEditor implements ReactiveController {
 function signatureLine({ card, arg }: Signature): TemplateResult {
   const now = card.args[arg];
   return html`<p class="signature">
-    <code>${card.name}(${card.args.map((each, index) => html`${index ? ', ' : ''}${index === arg ? html`<strong>${shown(each)}</strong>` : shown(each)}`)})</code>
+    <code>${card.name}(${card.args.map((each, index) => html`${index ? ', ' : ''}${index === arg ? html`<strong>${shown(each)}</strong>` : shown(each)}`)}${card.repeats ? ', …' : ''})</code>
     ${now ? html`<span><strong>${now.name}</strong>: ${now.about}${now.choices?.length ? ` (${now.choices.join(', ')})` : ''}</span>` : html`<span>${card.about}</span>`}
+    <span class="more">F1: more</span>
   </p>`;
 }
 

@@ -2,6 +2,7 @@
 import { send } from './events.ts';
 import { LongPress } from './long-press.ts';
 import { areaOf, at, inArea, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
+import { inEditor } from './in-editor.ts';
 import type { Places, Target } from './pointer.ts';
 import type { Selection } from './view.ts';
 
@@ -52,10 +53,12 @@ export class GridMenu {
   }
 
   contextMenu = (event: MouseEvent): void => {
+    // A text being edited has its own.
+    if (inEditor(event)) return;
     event.preventDefault();
-    if (performance.now() - this.#asked < SAME) return;
-    if (performance.now() - this.#rightDown < SAME) this.#ask(event.clientX, event.clientY, 'mouse');
-    else this.#askAtActive();
+    const now = performance.now();
+    if (this.#rightDown > this.#asked && now - this.#rightDown < SAME) this.#ask(event.clientX, event.clientY, 'mouse');
+    else if (now - this.#asked >= SAME) this.#askAtActive();
   };
 
   /** True when the key was the menu's. */

@@ -10,6 +10,7 @@
  */
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { handleOf, type HandleKind } from './handles.ts';
+import { inEditor } from './in-editor.ts';
 import type { GridMenu } from './menu.ts';
 import { areaOf, goTo, isSingle, wholeColumns, wholeRows, wholeSheet, type Ground } from './select.ts';
 import type { CellPlace, Selection } from './view.ts';
@@ -259,8 +260,6 @@ export class GridPointer implements ReactiveController {
     this.#end();
   }
 }
-
-const inEditor = (event: Event): boolean => (event.composedPath()[0] as Element).closest?.('.cell-editor.open, .helper') != null;
 
 /** The column whose right edge was pressed. */
 function edgeOf(event: Event): number | null {

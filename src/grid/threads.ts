@@ -117,5 +117,5 @@ function line(cell: Point, end: Point, way: Threads['way'], index: number): Temp
   const angle = (Math.atan2(to.y - bend.y, to.x - bend.x) * 180) / Math.PI;
   return svg`<path class="thread-under" d="M${from.x} ${from.y}Q${bend.x} ${bend.y} ${to.x} ${to.y}"></path>
     <path class="thread" d="M${from.x} ${from.y}Q${bend.x} ${bend.y} ${to.x} ${to.y}"></path>
-    <path class="needle" transform="translate(${to.x} ${to.y}) rotate(${angle})" d="M-22 -2.2L-4 0L-22 2.2Z"></path>`;
+    <path class="needle" transform="translate(${to.x} ${to.y}) rotate(${angle})" d="M-30 -2.4L-10 0L-30 2.4Z"></path>`;
 }

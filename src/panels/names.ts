@@ -23,7 +23,7 @@ export class NamesPanel extends LitElement {
     th, td { text-align: left; padding: 4px 8px; border-bottom: 1px solid var(--line); }
     td:last-child { text-align: right; white-space: nowrap; }
     td input { width: 100%; min-width: 8em; }
-    form { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: end; margin-top: var(--gap-4); }
+    form { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: end; margin-bottom: var(--gap-4); }
     form > label { display: grid; gap: var(--gap-1); }
   `];
 
@@ -49,21 +49,21 @@ export class NamesPanel extends LitElement {
     return html`<dialog aria-labelledby="title">
       <header><h2 id="title">Names</h2><button @click=${() => this.dialog.close()}>Close</button></header>
       <div class="body">
-        ${this.names.length ? html`<table>
-          <thead><tr><th scope="col">Name</th><th scope="col">Stands for</th><td></td></tr></thead>
-          <tbody>${this.names.map((row) => html`<tr>
-            <td><input aria-label="Name for ${row.place}" .value=${row.name} @change=${(event: Event) => this.#rename(row.name, event.target as HTMLInputElement)}></td>
-            <td>${row.lost ? html`<span class="fault">✕ ${row.place}</span>` : row.place}${row.chart ? html` <span class="soft">size chart</span>` : nothing}</td>
-            <td><button ?disabled=${row.lost} aria-label="Go there: ${row.name}" @click=${() => { this.dialog.close(); this.#send('tt-go-name', { name: row.name }); }}>Go there</button>
-              <button aria-label="Remove ${row.name}" @click=${() => this.#send('tt-remove-name', { name: row.name })}>Remove</button></td>
-          </tr>`)}</tbody></table>`
-        : html`<p class="soft">No cell has a name yet. A name such as waist can stand in any formula: =waist + 2 in.</p>`}
         <form @submit=${this.#add}>
           <label>Name for ${this.selected} <input required maxlength="60" .value=${this.fresh} @input=${(event: Event) => { this.fresh = (event.target as HTMLInputElement).value; }}></label>
           <label><input type="checkbox" .checked=${this.chart} @change=${(event: Event) => { this.chart = (event.target as HTMLInputElement).checked; }}> It is a size chart</label>
           <button class="main">Give the name</button>
         </form>
         ${this.sentence ? html`<p class="fault" role="alert">${this.sentence}</p>` : nothing}
+        ${this.names.length ? html`<table>
+          <thead><tr><th scope="col">Name</th><th scope="col">Stands for</th><td></td></tr></thead>
+          <tbody>${this.names.map((row) => html`<tr>
+            <td><input aria-label="Name of ${row.lost ? 'removed cells' : row.place}" .value=${row.name} @change=${(event: Event) => this.#rename(row.name, event.target as HTMLInputElement)}></td>
+            <td>${row.lost ? html`<span class="fault">✕ ${row.place}</span>` : row.place}${row.chart ? html` <span class="soft">size chart</span>` : nothing}</td>
+            <td><button ?disabled=${row.lost} aria-label="Go there: ${row.name}" @click=${() => { this.dialog.close(); this.#send('tt-go-name', { name: row.name }); }}>Go there</button>
+              <button aria-label="Remove ${row.name}" @click=${() => this.#send('tt-remove-name', { name: row.name })}>Remove</button></td>
+          </tr>`)}</tbody></table>`
+        : html`<p class="soft">No cell has a name yet. A name such as waist can stand in any formula: =waist + 2 in.</p>`}
       </div>
     </dialog>`;
   }

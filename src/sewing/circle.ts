@@ -8,13 +8,15 @@ const PART = { name: 'part', kind: 'number', about: 'part of a whole circle: 1, 
 const RADIUS = { name: 'radius', kind: 'length', about: 'radius at the waist, from the centre of the circle', above: 0 } as const;
 const HEM = { name: 'hem', kind: 'length', about: 'hem allowance', atLeast: 0, usual: 0 } as const;
 const WIDTH = { name: 'width', kind: 'length', about: 'usable width of the cloth', above: 0 } as const;
+const EDGES = { name: 'allowance', kind: 'length', about: 'seam allowance at the waist and at each straight edge', atLeast: 0, usual: 0 } as const;
 const STRAIGHT = { name: 'allowance', kind: 'length', about: 'seam allowance at each straight edge', atLeast: 0, usual: 0 } as const;
+const SEAM_RADIUS = { ...RADIUS, about: 'radius of the waist seam, from the centre of the circle' } as const;
 const LENGTH = { name: 'length', kind: 'length', about: 'from the waist to the hem', atLeast: 0 } as const;
 const TURN = 2 * Math.PI;
 
 /** The cut edge must lie on the cloth in one piece: `hem` and `length` add up to what is cut below the waist seam. */
 function watchWidth(radius: number, outer: number, hem: number, part: number, width: number, allowance: number, pad: Pad): void {
-  const most = widestOuter(radius, part, width, allowance);
+  const most = widestOuter(Math.max(0, radius - allowance), part, width, allowance);
   if (outer <= most * (1 + 1e-9)) return;
   const longest = most - radius - hem;
   if (longest > 0) pad.caution('The cloth is too narrow to cut this in one piece: join pieces, or make the finished length no more than this.', mm(longest));
@@ -52,7 +54,7 @@ export const CIRCLE_FUNCTIONS = [
     topic: 'circle',
     about: 'The radius of the cutting line at the hem of a circle skirt.',
     asks: ['outer radius of a circle skirt', 'where to cut the hem of a circle skirt', 'does a circle skirt fit my cloth in one piece'],
-    args: [RADIUS, { ...LENGTH, about: 'finished length' }, HEM, { ...PART, usual: 1 }, { ...WIDTH, about: 'usable width of the cloth, to be told when it is too narrow', usual: NOT_MORE }, STRAIGHT],
+    args: [SEAM_RADIUS, { ...LENGTH, about: 'finished length' }, HEM, { ...PART, usual: 1 }, { ...WIDTH, about: 'usable width of the cloth, to be told when it is too narrow', usual: NOT_MORE }, EDGES],
     gives: 'length',
     rule: 'radius + length + hem',
     source: 'exact geometry; how much hem a curve eases is from memory',
@@ -69,13 +71,13 @@ export const CIRCLE_FUNCTIONS = [
     topic: 'circle',
     about: 'The longest finished circle skirt that can be cut from a width of cloth in one piece.',
     asks: ['longest circle skirt without a join', 'how long a circle skirt fits the cloth', 'greatest length of a half circle skirt'],
-    args: [RADIUS, PART, WIDTH, HEM, STRAIGHT],
+    args: [SEAM_RADIUS, PART, WIDTH, HEM, EDGES],
     gives: 'length',
     rule: 'the greatest outer radius that lies on the width, with a straight edge or the middle along or across the cloth, − radius − hem; half the width for a whole circle',
     source: 'exact geometry',
     example: '=CIRCLE.LONGEST(CIRCLE.RADIUS(72 cm, 1), 1, 150 cm, 2 cm)',
     work([radius, part, width, hem, allowance], pad) {
-      const outer = pad.length('greatest radius of the cut edge on this width', [plain(part), ' of a circle on ', mm(width)], widestOuter(radius, part, width, allowance));
+      const outer = pad.length('greatest radius of the cut edge on this width', [plain(part), ' of a circle on ', mm(width)], widestOuter(Math.max(0, radius - allowance), part, width, allowance));
       if (outer - radius - hem <= 0) pad.refuse(`Cloth ${pad.say(width)} wide is too narrow for this skirt in one piece: CIRCLE.PIECES has how many pieces it takes.`);
       return pad.length('less the waist’s radius and the hem', [mm(outer), ' − ', mm(radius), ' − ', mm(hem)], outer - radius - hem);
     },

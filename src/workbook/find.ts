@@ -64,6 +64,18 @@ function textsOf(cell: Cell, shown: () => string): readonly (readonly [FindPlace
   return texts;
 }
 
+/** A text in pieces, for marking what was found in it. */
+export function partsFound(text: string, query: FindQuery): readonly { readonly text: string; readonly found: boolean }[] {
+  const parts: { text: string; found: boolean }[] = [];
+  let done = 0;
+  for (const match of query.text === '' ? [] : text.matchAll(patternOf(query))) {
+    if (match.index > done) parts.push({ text: text.slice(done, match.index), found: false });
+    parts.push({ text: match[0], found: true });
+    done = match.index + match[0].length;
+  }
+  return done < text.length ? [...parts, { text: text.slice(done), found: false }] : parts;
+}
+
 /** What becomes of a text; the same text where nothing is found in it. */
 export function replaced(text: string, query: FindQuery, by: string): string {
   return query.text === '' ? text : text.replace(patternOf(query), () => by);

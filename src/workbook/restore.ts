@@ -23,6 +23,11 @@ export function restoreBookEdit(steps: readonly Step[], index: number, when: str
   };
 }
 
+/** Where a cell is now that stood there after a step; `null` when it is gone. */
+export function placeNow(steps: readonly Step[], index: number, cell: CellAddress): CellAddress | null {
+  return netSteps(steps.slice(index + 1)).reduce<CellAddress | null>((place, step) => place && placeAfter(appliedBy(step), place), cell);
+}
+
 /**
  * One cell with all that was in it before a step, in the place where that cell
  * is now. A formula points at the cells that it pointed at then, wherever they

@@ -116,14 +116,17 @@ it('gives cells to other programs as text, and takes theirs', async () => {
 it('names a cell at the entry line; formulas read it, and follow its new name', async () => {
   await app.fill('A1', SKIRT);
   await app.go('B1');
-  await press('Escape', 'Shift+Tab', 'Shift+Tab', 'Enter');
+  await press('Escape', 'Shift+Tab', 'Shift+Tab', 'Enter', 'Escape');
+  await app.settled();
+  expect(app.focused?.localName, 'giving it up comes back to the button').to.equal('button');
+  await press('Enter');
   await sendKeys({ type: 'skirt waist' });
   await app.press('Enter');
   expect(app.focusInCells, 'she goes on in the cells').to.equal(true);
   await app.put('D1', '=skirt waist + 2 in');
   expect(app.shown('D1')).to.equal('81.1 cm');
   await app.run('Names…');
-  await app.tabTo('Name for New sheet 5 B1');
+  await app.tabTo('Name of New sheet 5 B1');
   await sendKeys({ type: 'band' });
   await app.press('Enter', 'Escape');
   expect([await typedIn('D1'), app.shown('D1')]).to.deep.equal(['=band + 2 in', '81.1 cm']);
@@ -155,8 +158,8 @@ it('says in a sentence what is wrong, and keeps what was typed', async () => {
     ['=1 / 0', /^Divides by 0\b/],
     ['=EASE(2 cm', /^The bracket after ‘EASE’ is not closed/],
     ['=NOSUCH(2)', /^There is no function NOSUCH\b/],
-    ['=elbow + 2 cm', /^There is no name ‘elbow’ in this workbook/],
-    ['=SIZE.AT(chart, "elbow", 30 cm)', /^The size chart has no measure called “elbow”; it has bust, waist, hip/],
+    ['=thimble + 2 cm', /^There is no name ‘thimble’ in this workbook/],
+    ['=SIZE.AT(chart, "thimble", 30 cm)', /^The size chart has no measure called “thimble”; it has bust, waist, hip/],
     ['=EASE("wide", 3 cm)', /^EASE needs a length for finished, and “wide” is a text\.$/],
     ['=A8 + 1', /\bitself\b/],
     ['=A20 + 2 cm', /^A20 has no value yet\.$/],

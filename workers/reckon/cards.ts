@@ -1,6 +1,6 @@
 /** What the entry line and the reference are told of the functions: the trade's first, then the standard ones. */
 import { tokenize } from '../../src/formula/index.ts';
-import { DIFFERENCES, sectionOf, STANDARD_FUNCTIONS } from '../../src/formula/standard/index.ts';
+import { DIFFERENCES, PLAIN, sectionOf, STANDARD_FUNCTIONS } from '../../src/formula/standard/index.ts';
 import type { StandardFunction } from '../../src/formula/standard/index.ts';
 import type { FunctionCard, Sample } from '../../src/reckoning/protocol.ts';
 import { FUNCTIONS } from '../../src/sewing/index.ts';
@@ -60,8 +60,8 @@ function standardCard(fn: StandardFunction, registry: Registry): FunctionCard {
 }
 
 function unitsOf({ units }: StandardFunction, policy: Policy): string {
-  if (policy.does === 'refuses') return 'Takes no length and no other figure with a unit.';
-  if (policy.does !== 'passes') return units;
+  if (units !== '') return units;
+  if (policy.does !== 'passes') return PLAIN;
   switch (policy.plain) {
     case 'even': return 'The tests have no unit; what is given may have any, and keeps it.';
     case 'rest': return 'The first may hold figures with any unit, which keep it; the others are plain numbers.';

@@ -51,7 +51,7 @@ export const NUMBERS = topic('Powers, roots and whole numbers', [
 const X = 'x: a plain number';
 
 export const ANGLES = topic('Angles and circles', [
-  ['PI', '', 'π: the round of a circle divided by its width.', 'PI()', 'pi; circle'],
+  ['PI', '', 'π: the round of a circle divided by its width.', 'PI()', 'pi; circle', 'Gives a plain number.'],
   ['SIN', 'angle: an angle', 'The sine of an angle: the far side of a right triangle divided by the slanted one.', 'SIN(30°)', '', ANGLE],
   ['COS', 'angle: an angle', 'The cosine of an angle: the near side of a right triangle divided by the slanted one.', 'COS(60°)', '', ANGLE],
   ['TAN', 'angle: an angle', 'The tangent of an angle: the far side of a right triangle divided by the near one.', 'TAN(45°)', '', ANGLE],

@@ -1,4 +1,4 @@
-import { topic } from './entry.ts';
+import { PLAIN, topic } from './entry.ts';
 
 const DATE = 'date: a date';
 const TWO = 'from: a date | to: a date';
@@ -11,7 +11,7 @@ export const DATES = topic('Dates and times', [
   ['DATE', 'year: with four digits | month: 1 to 12; more go on into the next year | day: 1 to 31; more go on into the next month', 'A date from its year, month and day.', 'DATE(2026, 11, 3)', 'make a date'],
   ['DATEVALUE', 'text: a date such as "2026-11-03"', 'The date that a text stands for.', 'DATEVALUE("2026-11-03")', 'text to date'],
   ['TIME', 'hour: 0 to 23 | minute: 0 to 59 | second: 0 to 59', 'A time of day.', 'TIME(14, 30, 0)'],
-  ['TIMEVALUE', 'text: a time such as "14:30"', 'The time that a text stands for.', 'TIMEVALUE("14:30")'],
+  ['TIMEVALUE', 'text: a time such as "14:30"', 'The time that a text stands for.', 'TIMEVALUE("14:30")', '', PLAIN],
   ['YEAR', DATE, 'The year of a date.', 'YEAR(DATE(2026, 11, 3))'],
   ['MONTH', DATE, 'The month of a date, 1 to 12.', 'MONTH(DATE(2026, 11, 3))'],
   ['DAY', DATE, 'The day of the month.', 'DAY(DATE(2026, 11, 3))'],
@@ -28,7 +28,7 @@ export const DATES = topic('Dates and times', [
   ['EOMONTH', `${DATE} | months: how many later; below zero earlier`, 'The last day of the month, so many months later.', 'EOMONTH(DATE(2026, 11, 3), 0)', 'end of the month'],
   ['NETWORKDAYS', `${TWO} | ${FREE}`, 'Working days from one date to another, both counted.', 'NETWORKDAYS(DATE(2026, 11, 2), DATE(2026, 11, 13))', 'working days until'],
   ['NETWORKDAYS.INTL', `${TWO} | ${REST} | ${FREE}`, 'Working days between dates, where you say which days of the week are free.', 'NETWORKDAYS.INTL(DATE(2026, 11, 2), DATE(2026, 11, 13), "0000001")'],
-  ['WORKDAY', `${DATE} | days: working days later; below zero earlier | ${FREE}`, 'The date so many working days later.', 'WORKDAY(DATE(2026, 11, 3), 10)', 'when will it be done'],
-  ['WORKDAY.INTL', `${DATE} | days: working days later; below zero earlier | ${REST} | ${FREE}`, 'The date so many working days later, where you say which days of the week are free.', 'WORKDAY.INTL(DATE(2026, 11, 3), 10, "0000001")'],
+  ['WORKDAY', `${DATE} | days: working days later; below zero earlier | ${FREE}`, 'The date so many working days later.', 'WORKDAY(DATE(2026, 11, 3), 10)', 'when will it be done', PLAIN],
+  ['WORKDAY.INTL', `${DATE} | days: working days later; below zero earlier | ${REST} | ${FREE}`, 'The date so many working days later, where you say which days of the week are free.', 'WORKDAY.INTL(DATE(2026, 11, 3), 10, "0000001")', '', PLAIN],
   ['YEARFRAC', `${TWO} | way?: 0 to 4, how the days are counted; 0 if left out`, 'The part of a year between two dates.', 'YEARFRAC(DATE(2026, 1, 1), DATE(2026, 7, 1))'],
 ]);

@@ -34,6 +34,7 @@ export interface StandardFunction {
 }
 
 /** Units in words, for rows of several topics. */
+export const PLAIN = 'Takes no length and no other figure with a unit.';
 export const SAME = 'Figures of one kind, such as all lengths; the result keeps the unit.';
 export const FIRST = 'The first may hold figures with a unit, which the result keeps; the others are plain numbers.';
 export const SQUARED = 'Lengths give an area: the result is in the square of the unit.';

@@ -15,9 +15,10 @@ import { AVERAGES, SUMS } from './sums.ts';
 import { TABLES } from './tables.ts';
 import { TEXTS } from './text.ts';
 
+export { PLAIN } from './entry.ts';
 export type { StandardArg, StandardFunction } from './entry.ts';
 export { OPEN_FORMULA_NAMES, sectionOf } from './sections.ts';
-export { DIFFERENCES } from './differences.ts';
+export { AN_ERROR, DIFFERENCES } from './differences.ts';
 export type { Difference } from './differences.ts';
 
 const withNames = (functions: readonly StandardFunction[], pairs: string): readonly StandardFunction[] => [...functions, ...otherNames(functions, pairs)];

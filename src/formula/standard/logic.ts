@@ -27,7 +27,7 @@ export const CELLS = topic('What a cell holds', [
   ['ISERROR', VALUE, 'True for any error.', 'ISERROR(1/0)', 'has it gone wrong'],
   ['ISERR', VALUE, 'True for any error but a value that is not there.', 'ISERR(1/0)'],
   ['ISNA', VALUE, 'True for a value that is not there.', 'ISNA(NA())', 'was it not found'],
-  ['ISREF', VALUE, 'True for a place in a sheet.', 'ISREF(Z99)'],
+  ['ISREF', VALUE, 'True for a place that was removed, or that needs itself.', 'ISREF(Z99)'],
   ['ISFORMULA', 'cell: a cell', 'True when there is a formula in a cell.', 'ISFORMULA(Z99)', 'typed or worked out', 'The cell may hold anything.'],
   ['ISEVEN', 'number: a plain number', 'True for an even number.', 'ISEVEN(8)', 'even number'],
   ['ISODD', 'number: a plain number', 'True for an odd number.', 'ISODD(8)', 'odd number'],

@@ -21,7 +21,7 @@ export const SUMS = topic('Sums and counts', [
   ['AGGREGATE', 'which: the total that is wanted, by its number; 9 is the sum | leave out: what to pass over; 6 passes over errors | figures: cells or blocks of cells | …', 'Works out a total, chosen by a number, and passes over errors if asked.', 'AGGREGATE(9, 6, {42 cm;18 in})', 'sum without errors; ignore errors', 'As the function that is chosen.'],
   ['COUNT', 'values: values, cells or blocks of cells | …', 'Counts the figures; words and empty cells do not count.', 'COUNT({42 cm;"waist";18 in})', 'how many figures; how many numbers'],
   ['COUNTA', 'values: values, cells or blocks of cells | …', 'Counts every cell that holds anything.', 'COUNTA({42 cm;"waist";18 in})', 'how many filled cells; count words'],
-  ['COUNTBLANK', 'cells: cells or blocks of cells | …', 'Counts the cells that hold nothing.', 'COUNTBLANK({"";42 cm})', 'how many empty cells; what is missing'],
+  ['COUNTBLANK', 'cells: cells or blocks of cells | …', 'Counts the cells that hold nothing.', 'COUNTBLANK(Y1:Z3)', 'how many empty cells; what is missing'],
   ['COUNTIF', `${BLOCK} | ${CONDITION}`, 'Counts the cells that fit one condition.', 'COUNTIF({86 cm;92 cm;97 cm}, "> 90 cm")', 'how many are larger; count some', 'Conditions are read with their unit, as "> 90 cm"; the result is a plain number.'],
   ['COUNTIFS', PAIRS, 'Counts the places where every condition is met.', 'COUNTIFS({86 cm;92 cm;97 cm}, "> 90 cm", {"S";"M";"L"}, "L")', 'count with several conditions', 'Conditions are read with their unit, as "> 90 cm"; the result is a plain number.'],
   ['COUNTUNIQUE', 'values: values, cells or blocks of cells | …', 'Counts values that differ from each other.', 'COUNTUNIQUE({"wool";"silk";"wool"})', 'how many different', COUNTED],

@@ -26,7 +26,7 @@ export const TEXTS = topic('Words', [
   ['EXACT', 'first: a text | second: a text', 'True when two texts are the same, capitals too.', 'EXACT("Bust", "bust")', 'are they the same', AS_TEXT],
   ['SPLIT', `${TEXT} | place: which part, 0 for the first`, 'One part of a text that is parted by spaces.', 'SPLIT("front left side", 1)', 'second word', AS_TEXT],
   ['T', 'value: a value or a cell', 'The text, if it is one; else nothing.', 'T("waist")'],
-  ['CHAR', 'number: from 1 to 255', 'The character that has a number, in the Windows 1252 set.', 'CHAR(65)'],
+  ['CHAR', 'number: from 1 to 255', 'The character that has a number in Unicode, among the first 255.', 'CHAR(65)'],
   ['CODE', TEXT, 'The number of a text’s first character.', 'CODE("A")'],
   ['UNICHAR', 'number: a code point', 'The character that has a number in Unicode.', 'UNICHAR(188)'],
   ['UNICODE', TEXT, 'The number that a text’s first character has in Unicode.', 'UNICODE("¼")'],

@@ -46,6 +46,15 @@ test('a run whose members stay side by side is just those members', () => {
   expect(kept).toBeGreaterThan(300);
 });
 
+test('to a place among themselves nothing moves', () => {
+  for (const to of [2, 3, 5]) {
+    const move = { at: 2, count: 3, to };
+    for (let place = 0; place < 8; place++) expect([placeAfterMove(place, move), placeAfterMove(place, moveBack(move))]).toEqual([place, place]);
+    expect(runAfterMove({ first: 1, last: 3 }, move)).toEqual({ first: 1, last: 3 });
+    expect(rows('=A3:A4', 2, 3, to)).toBe('=A3:A4');
+  }
+});
+
 describe('in formulas', () => {
   test('a single cell follows, with its dollars and its spelling', () => {
     expect(rows('=a3 + $B$3', 2, 1, 8)).toBe('=a8 + $B$8');

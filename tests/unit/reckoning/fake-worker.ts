@@ -2,7 +2,7 @@ import { expose } from 'comlink';
 import type { ChangeSet, FunctionCard, Reckoner } from '../../../src/reckoning/index.ts';
 import type { Book, Effect } from '../../../src/workbook/types.ts';
 
-export const CARDS: readonly FunctionCard[] = [{ name: 'EASE', topic: 'fit', about: '', rule: '', source: '', example: '', args: [] }];
+export const CARDS: readonly FunctionCard[] = [{ name: 'EASE', topic: 'fit', about: '', asks: [], rule: '', source: '', example: '', needs: [], units: '', differs: '', args: [], repeats: 0 }];
 
 /** Records what it is told; its results say no more than which revision they are. */
 export class RecordingReckoner implements Reckoner {
@@ -27,6 +27,10 @@ export class RecordingReckoner implements Reckoner {
   catalogue(): readonly FunctionCard[] {
     this.told.push('catalogue');
     return CARDS;
+  }
+  example(formula: string): ReturnType<Reckoner['example']> {
+    this.told.push(`example ${formula}`);
+    return { results: [[{ kind: 'text', text: formula }]], height: 1, width: 1 };
   }
   dependents(): ReturnType<Reckoner['dependents']> {
     this.told.push('dependents');

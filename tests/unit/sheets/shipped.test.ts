@@ -1,6 +1,7 @@
 /** What ships as data: every template and the demo garment open without an error and say what they should. */
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import linden from '../../../sheets/demo.json';
 import { demoBook } from '../../../src/app/demo.ts';
 import { SHIPPED_IDS, shippedTemplate } from '../../../src/app/shipped.ts';
 import { chartEdit } from '../../../src/app/chart-edit.ts';
@@ -51,6 +52,22 @@ describe('shipped templates', () => {
     expect(template.sheet.cells.filter(([row, , raw]) => raw.startsWith('=') && !labelled.has(row))).toEqual([]);
   });
 
+  it('have a source beside every usual value', () => {
+    const { names, sheet } = shippedTemplate('usual-values');
+    expect(names.map(({ name }) => name)).toEqual(['usual ease', 'usual fullness', 'usual allowances', 'usual steps', 'usual needles']);
+    for (const { area: [top, left, bottom, right] } of names) {
+      const raw = (row: number, col: number): string => sheet.cells.find(([r, c]) => r === row && c === col)?.[2] ?? '';
+      expect([raw(top, left), raw(top, right)]).toEqual([expect.stringMatching(/^[A-Z]/), 'Source']);
+      for (let row = top + 1; row <= bottom; row += 1) expect(raw(row, right), raw(row, left)).toMatch(/read|from memory|common practice|exact geometry|exercise/);
+    }
+  });
+
+  it('say of a child’s garment who decides, and never that it complies', () => {
+    const words = shippedTemplate('child-notes').sheet.cells.map(([, , raw]) => raw).join(' ');
+    expect(words).toContain('local rules and licensed practice');
+    expect(words).not.toMatch(/is safe|complies with the|certified|meets the rule/i);
+  });
+
   it('the fit sheet says that it needs a size chart when there is none', () => {
     const { problems } = sheetFromTemplate(shippedTemplate('fit'), emptyBook('test'));
     expect(problems.join(' ')).toContain('chart');
@@ -65,8 +82,25 @@ describe('the demo garment', () => {
     expect(errorsIn(book)).toEqual([]);
   });
 
-  it('is filled through every template', () => {
-    expect(book.sheets).toHaveLength(SHIPPED_IDS.length + 1);
+  it('is filled through the templates that a dress with a pleated skirt takes, on at most ten sheets', () => {
+    expect(book.sheets.length).toBeLessThanOrEqual(10);
+    expect(book.sheets.map(({ name }) => name)).toEqual(['Size chart', 'Measures', 'Usual values', 'Fit', 'Alterations', 'Skirt', 'Front fastening', 'Contrast band', 'Circle skirt', 'To buy']);
+    expect(linden.sheets.map(({ template }) => template).filter((id) => !SHIPPED_IDS.includes(id))).toEqual([]);
+  });
+
+  it('takes its usual ease from the table on its own sheet, whose figures can be changed', () => {
+    // The table has 2 1/2 in for a dress at the bust, average.
+    expect(at('Fit', 'B17')).toEqual({ kind: 'quantity', value: 63.5, unit: 'in' });
+    const sheet = sheetNamed(book, 'Usual values')!;
+    const row = [...filledCells(sheet)].find(({ col, cell, row: r }) => col === 3 && cell.raw === '2 1/2 in' && r > 15)!.row;
+    const changed = apply({ do: 'setCells', sheet: sheet.id, cells: [{ row, col: 3, cell: { raw: '5 cm' } }] }, book).book;
+    expect(workedOut(changed)('Fit', 'B17')).toEqual({ kind: 'quantity', value: 50, unit: 'cm' });
+  });
+
+  it('spreads the change at the waist over its seams, until nothing is left to find', () => {
+    const [wanted, left] = [at('Alterations', 'B4'), at('Alterations', 'B6')];
+    expect(wanted.kind === 'quantity' && wanted.value).toBeLessThan(0);
+    expect(left.kind === 'quantity' && Math.abs(left.value)).toBeLessThan(1e-9);
   });
 
   it('follows from its own measures and chart', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { apply, findAll, replaceEdit, replaced } from '../../../src/workbook/index.ts';
+import { apply, findAll, partsFound, replaceEdit, replaced } from '../../../src/workbook/index.ts';
 import type { FindQuery } from '../../../src/workbook/index.ts';
 import { bookOf, textsOf } from './help.ts';
 
@@ -41,6 +41,14 @@ describe('finding', () => {
       expect(replaced(all, query(text, { matchCase: true }), text)).toBe(all);
     }));
   });
+});
+
+test('a text comes in pieces, for marking', () => {
+  expect(partsFound('Full bust, high bust', query('BUST'))).toEqual([
+    { text: 'Full ', found: false }, { text: 'bust', found: true }, { text: ', high ', found: false }, { text: 'bust', found: true },
+  ]);
+  expect(partsFound('hip', query('bust'))).toEqual([{ text: 'hip', found: false }]);
+  expect(partsFound('', query('bust'))).toEqual([]);
 });
 
 describe('replacing', () => {

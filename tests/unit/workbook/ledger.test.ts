@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  EditRefused, NO_HISTORY, apply, cellAt, entryOf, historyAfter, lookBack, placeAfter, placeBefore, record, redo, restoreBookEdit, restoreCellEdit, undo,
+  EditRefused, NO_HISTORY, apply, cellAt, entryOf, historyAfter, lookBack, placeAfter, placeBefore, placeNow, record, redo, restoreBookEdit, restoreCellEdit, undo,
 } from '../../../src/workbook/index.ts';
 import type { Book, Edit, History, Step } from '../../../src/workbook/index.ts';
 import { bookOf, editFrom, seed, textsOf } from './help.ts';
@@ -125,6 +125,13 @@ describe('restoring', () => {
     expect(cellAt(hand.book.sheets[0]!, 0, 1)).toEqual(marked);
   });
 
+  test('finds where a cell of then is now', () => {
+    const hand = FIT().do(type(0, 0, 'x'), { do: 'insertRows', sheet: 1, at: 0, count: 2 }, { do: 'removeRows', sheet: 1, at: 0, count: 5 }).travel('undone');
+    expect(placeNow(hand.steps, 0, { sheet: 1, row: 0, col: 0 })).toEqual({ sheet: 1, row: 2, col: 0 });
+    hand.do({ do: 'removeRows', sheet: 1, at: 2, count: 1 });
+    expect(placeNow(hand.steps, 0, { sheet: 1, row: 0, col: 0 })).toBeNull();
+  });
+
   test('not from before the cell was there', () => {
     const hand = FIT().do(type(0, 0, 'x'), { do: 'insertRows', sheet: 1, at: 0, count: 1 });
     expect(() => restoreCellEdit(hand.book, hand.steps, 0, { sheet: 1, row: 0, col: 0 }, '10:00')).toThrow('A1 was not there yet before 10:00');
@@ -177,7 +184,7 @@ test('places before and after an edit are each other’s', () => {
       followed += 1;
       expect(placeBefore(edit, after)).toEqual(place);
     }
-  }), { numRuns: 300 });
+  }), { numRuns: 1500 });
   expect(followed).toBeGreaterThan(500);
 }, 60_000);
 
@@ -194,9 +201,8 @@ test('a cell that was not touched is restored to what it is', () => {
       expect(error).toBeInstanceOf(EditRefused);
       return;
     }
-    const was = cellAt(hand.book.sheets.find(({ id }) => id === 1)!, row, col)?.raw ?? '';
-    // A formula that lost its cells on the way is told what it was, not what became of it.
-    if (was.includes('#REF!')) return;
+    // A formula may have lost its cells by then, and got them back since; or have lost them since.
+    if (JSON.stringify([edit, cellAt(hand.book.sheets.find(({ id }) => id === 1)!, row, col)]).includes('#REF!')) return;
     same += 1;
     expect(apply(edit, hand.book).book).toStrictEqual(hand.book);
   }), { numRuns: 400 });
