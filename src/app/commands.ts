@@ -4,12 +4,14 @@
  */
 import type { ShowSystem } from '../workbook/index.ts';
 import type { Desk } from './desk.ts';
+import { ARRANGE_COMMANDS, FIND_COMMANDS } from './arrange-commands.ts';
 import { CLIPBOARD_COMMANDS, GRID_COMMANDS, type CellScreens } from './grid-commands.ts';
+import type { PanelScreens } from './side-panels.ts';
 import type { Theme } from './theme.ts';
 import * as ask from './wishes.ts';
 
 /** What the shell can open; commands ask for these and know nothing of how they look. */
-export interface Screens extends CellScreens {
+export interface Screens extends CellScreens, PanelScreens {
   openTemplates(): void;
   openKeepTemplate(): void;
   openImport(): void;
@@ -17,6 +19,7 @@ export interface Screens extends CellScreens {
   openNames(): void;
   openCommands(): void;
   openRename(): void;
+  openReference(): void;
   compare(): void;
   setTheme(theme: Theme): void;
 }
@@ -57,6 +60,8 @@ export const COMMANDS: readonly Command[] = [
   { id: 'import-chart', label: 'Size chart from a CSV file…', group: 'Workbook', run: (_, screens) => screens.openImport() },
   { id: 'names', label: 'Names…', group: 'Workbook', keys: 'Alt+KeyN', run: (_, screens) => screens.openNames() },
 
+  ...FIND_COMMANDS,
+
   { id: 'template-start', label: 'Start a sheet from a template…', group: 'Sheet', keys: 'Alt+KeyT', run: (_, screens) => screens.openTemplates() },
   { id: 'template-keep', label: 'Keep this sheet as a template…', group: 'Sheet', run: (_, screens) => screens.openKeepTemplate() },
   { id: 'sheet-blank', label: 'Add a blank sheet', group: 'Sheet', run: ask.addBlankSheet },
@@ -74,6 +79,7 @@ export const COMMANDS: readonly Command[] = [
   { id: 'rows-remove', label: 'Remove the selected rows', group: 'Cells', keys: 'Alt+Delete', menu: ['row'], run: (desk) => ask.structure(desk, 'removeRows') },
   { id: 'columns-insert', label: 'Insert columns to the left', group: 'Cells', keys: 'Alt+Shift+Insert', menu: ['cell', 'column'], run: (desk) => ask.structure(desk, 'insertColumns') },
   { id: 'columns-remove', label: 'Remove the selected columns', group: 'Cells', keys: 'Alt+Shift+Delete', menu: ['column'], run: (desk) => ask.structure(desk, 'removeColumns') },
+  ...ARRANGE_COMMANDS,
   ...GRID_COMMANDS,
   { id: 'mark-input', label: 'Mark as input, or take the mark off', group: 'Cells', keys: 'Alt+KeyI', menu: ['cell'], run: ask.toggleInput },
   { id: 'mark-heading', label: 'Mark as heading, or take the mark off', group: 'Cells', menu: ['row'], run: (desk) => ask.toggleLook(desk, 'heading') },
@@ -90,6 +96,7 @@ export const COMMANDS: readonly Command[] = [
   { id: 'theme-light', label: 'Light: pattern tissue', group: 'Show', run: (_, screens) => screens.setTheme('light') },
   { id: 'theme-dark', label: 'Dark: chalk on cloth', group: 'Show', run: (_, screens) => screens.setTheme('dark') },
 
+  { id: 'reference', label: 'What functions are there…', group: 'Help', keys: 'F1', run: (_, screens) => screens.openReference() },
   { id: 'commands', label: 'All commands', group: 'Help', keys: '$mod+Period', menu: ['cell', 'row', 'column', 'corner'], run: (_, screens) => screens.openCommands() },
 ];
 
@@ -102,6 +109,6 @@ export function command(id: string): Command {
 /** "Ctrl + Z", as it is written for a person. */
 export function keysInWords(keys: string, mac: boolean): string {
   return keys.split('+')
-    .map((key) => ({ $mod: mac ? '⌘' : 'Ctrl', Period: '.', PageDown: 'Page Down', PageUp: 'Page Up', ArrowLeft: '←', ArrowRight: '→' })[key] ?? key.replace(/^Key/, ''))
+    .map((key) => ({ $mod: mac ? '⌘' : 'Ctrl', Period: '.', PageDown: 'Page Down', PageUp: 'Page Up', ArrowLeft: '←', ArrowRight: '→', ArrowUp: '↑', ArrowDown: '↓' })[key] ?? key.replace(/^Key/, ''))
     .join(' + ');
 }

@@ -1,17 +1,22 @@
 /** Every dialog of the app: what it is shown, and how the wishes that come from it are granted. */
 import { html, type TemplateResult } from 'lit';
-import type { ExportTable, ImportChart, ImportEvent, NamesPanel, RenamePanel, TemplatesPanel, TemplateCard, Titles } from '../panels/index.ts';
+import type { ExportTable, ImportChart, ImportEvent, NamesPanel, PutExampleEvent, ReferencePanel, RenamePanel, TemplatesPanel, TemplateCard, Titles, Tried } from '../panels/index.ts';
+import { cellName } from '../formula/index.ts';
 import type { TemplateStore } from '../keeping/index.ts';
-import { nameCalled, nameFault, readTemplate, sheetFromTemplate, sheetNameFault, templateFrom, usedArea, type Edit, type Template } from '../workbook/index.ts';
+import type { FunctionCard } from '../reckoning/index.ts';
+import { cellAt, nameCalled, nameFault, readTemplate, sheetFromTemplate, sheetNameFault, templateFrom, usedArea, type Edit, type Template } from '../workbook/index.ts';
 import { chartSheetEdit } from './chart-edit.ts';
 import type { Screens } from './commands.ts';
 import type { Comparing } from './comparing.ts';
 import type { Desk } from './desk.ts';
 import type { CellScreens } from './grid-commands.ts';
+import { fitted, tryExample } from './function-reference.ts';
 import { areaInWords, goTo, nameSelection } from './naming.ts';
 import { comparisonTable, sheetTable } from './out-tables.ts';
 import { fileName, saveFile } from './save-file.ts';
+import type { PanelScreens } from './side-panels.ts';
 import { SHIPPED_IDS, shippedTemplate } from './shipped.ts';
+import { typeInto } from './wishes.ts';
 
 /** A template file larger than this is no template. */
 const MOST_BYTES = 5_000_000;
@@ -25,6 +30,9 @@ export class Dialogs {
   #own: readonly { readonly id: string; readonly template: Template }[] = [];
   #store: TemplateStore | null = null;
   #sentence = '';
+  #functions: readonly FunctionCard[] = [];
+  #trying = '';
+  #tried: Tried | null = null;
 
   constructor(private readonly host: Host, private readonly desk: () => Desk, private readonly comparing: () => Comparing) {}
 
@@ -34,7 +42,18 @@ export class Dialogs {
     this.host.requestUpdate();
   }
 
-  get screens(): Omit<Screens, keyof CellScreens | 'openCommands' | 'compare' | 'setTheme'> {
+  learn(functions: readonly FunctionCard[]): void {
+    this.#functions = functions;
+    this.host.requestUpdate();
+  }
+
+  /** @param name the function to show at once */
+  openReference(name: string | undefined): void {
+    this.#say('');
+    this.#get<ReferencePanel>('tt-reference').open(name);
+  }
+
+  get screens(): Omit<Screens, keyof CellScreens | keyof PanelScreens | 'openCommands' | 'openReference' | 'compare' | 'setTheme'> {
     return {
       openTemplates: () => { this.#say(''); this.#get<TemplatesPanel>('tt-templates').openStart(); },
       openKeepTemplate: () => this.#get<TemplatesPanel>('tt-templates').openKeep(),
@@ -50,7 +69,7 @@ export class Dialogs {
   }
 
   render(): TemplateResult {
-    const { book, sheet, area } = this.desk();
+    const { book, sheet, area, selection: { focus }, showAs, reading } = this.desk();
     const marked = sheet.rows.reduce((sum, row) => sum + (row?.filter((cell) => cell?.input).length ?? 0), 0);
     return html`
       <tt-templates .templates=${this.#cards()} .sentence=${this.#sentence} .sheetName=${sheet.name} .inputs=${marked}></tt-templates>
@@ -59,6 +78,8 @@ export class Dialogs {
       <tt-names .names=${book.names.map(({ name, area: at, kind }) => ({ name, chart: kind === 'chart', lost: !at, place: at ? areaInWords(book, at) : 'its cells were removed' }))}
         .selected=${areaInWords(book, area)} .sentence=${this.#sentence}></tt-names>
       <tt-rename .sentence=${this.#sentence}></tt-rename>
+      <tt-reference .cards=${this.#functions} .tried=${this.#tried} .as=${showAs} .sentence=${this.#sentence}
+        .place=${reading === null ? `${sheet.name} ${cellName(focus.row, focus.col)}` : ''} .filled=${cellAt(sheet, focus.row, focus.col)?.raw ? true : false}></tt-reference>
     `;
   }
 
@@ -104,6 +125,22 @@ export class Dialogs {
       event.preventDefault();
     });
     on<Titles>('tt-rename', (titles) => this.#rename(titles));
+    on<{ formula: string }>('tt-try-example', ({ formula }) => void this.#try(formula));
+    on<PutExampleEvent['detail']>('tt-put-example', ({ formula, needs }, event) => {
+      const desk = this.desk();
+      if (typeInto(desk, { sheet: desk.sheetId, ...desk.selection.focus }, fitted(formula, needs, desk.book))) return;
+      event.preventDefault();
+      this.#say(desk.said);
+    });
+  }
+
+  async #try(formula: string): Promise<void> {
+    this.#trying = formula;
+    const tried = await tryExample(this.desk().engine, formula);
+    // A later formula may have been answered before.
+    if (this.#trying !== formula) return;
+    this.#tried = tried;
+    this.host.requestUpdate();
   }
 
   #rename({ title, person, sheet, about }: Titles): void {

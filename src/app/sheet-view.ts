@@ -35,11 +35,18 @@ export function sheetView(sheet: Sheet, results: Results, as: ShowAs, waiting: b
     ...((rows > 0 || columns > 0) && { frozen: { rows, cols: columns } }),
     tall: tallRows(sheet),
     ...(sheet.filter && { filtered: (col: number) => conditionOf(sheet, col) }),
+    // All that `cell` reads must be told here.
+    rowState: (row) => [sheet.rows[row], results.stampOf(sheet.id, row), as.system, as.inchStep, waiting && hasUnanswered(sheet, row, results)],
     cell: (row, col) => {
       const cell = cellAt(sheet, row, col);
       return cell || results.at(sheet.id, row, col).kind !== 'empty' ? cellView(cell, row, col, sheet, results, as, waiting) : null;
     },
   };
+}
+
+/** True when a formula of the row has no result yet. */
+function hasUnanswered(sheet: Sheet, row: number, results: Results): boolean {
+  return sheet.rows[row]?.some((cell, col) => cell !== undefined && isFormula(cell.raw) && results.at(sheet.id, row, col).kind === 'empty') ?? false;
 }
 
 /** How one cell is to show its lengths: its own look first, then the workbook's setting. */

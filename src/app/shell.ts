@@ -11,7 +11,7 @@ import { cellName } from '../formula/index.ts';
 import { readQuantity } from '../quantities/index.ts';
 import type { TemplateStore } from '../keeping/index.ts';
 import type { FunctionCard, Working } from '../reckoning/index.ts';
-import { joinEntryLine, type ColumnWidth, type CommitDetail, type EntryLine, type Grid, type SheetView } from '../grid/index.ts';
+import { Kept, joinEntryLine, type ColumnWidth, type CommitDetail, type EntryLine, type Grid, type SheetView } from '../grid/index.ts';
 import { cellAt, type SheetId, type ShowSystem } from '../workbook/index.ts';
 import { COMMANDS, command } from './commands.ts';
 import { CellWishes } from './cell-wishes.ts';
@@ -20,11 +20,13 @@ import type { CommandList } from './command-list.ts';
 import { Comparing } from './comparing.ts';
 import type { Desk } from './desk.ts';
 import { Dialogs } from './dialogs.ts';
+import { functionIn } from './function-reference.ts';
 import { keptInWords } from './kept.ts';
 import { goTo, nameSelection, nameOf } from './naming.ts';
 import { OnScreenKeyboard } from './on-screen-keyboard.ts';
 import { Over } from './over.ts';
 import { placeName, rowLabel } from './places.ts';
+import { PANEL_TITLES, SidePanels, type PanelName } from './side-panels.ts';
 import { sheetView, showAsFor, type Reach } from './sheet-view.ts';
 import { shellStyles } from './shell-styles.ts';
 import { setTheme } from './theme.ts';
@@ -45,7 +47,7 @@ export class App extends LitElement {
   @property({ attribute: false }) desk!: Desk;
   @state() private cards: readonly FunctionCard[] = [];
   @state() private working: Working | null = null;
-  @state() private panel: 'working' | 'side-by-side' = 'working';
+  @state() private panel: PanelName = 'working';
 
   @query('tt-grid') private grid!: Grid;
   @query('tt-entry-line') private entryLine!: EntryLine;
@@ -57,10 +59,16 @@ export class App extends LitElement {
   readonly #clipboard = new Clipboard();
   readonly #cells = new CellWishes(this, () => this.desk);
   readonly #dialogs = new Dialogs(this, () => this.desk, () => this.#comparing);
+  readonly #panels = new SidePanels(this, () => this.desk, (panel) => this.#show(panel));
   #view: SheetView | null = null;
   #seen: readonly unknown[] = [];
+  readonly #names = new Kept<readonly string[]>();
+  readonly #sheets = new Kept<readonly string[]>();
+  readonly #rawAt = (row: number, col: number): string => cellAt(this.desk.sheet, row, col)?.raw ?? '';
   readonly #reaches = new Map<SheetId, Reach>();
   #workingOf = '';
+  /** A text was being typed when the reference was opened. */
+  #wasEditing = false;
   #sheetSeen: SheetId | null = null;
   #unbindKeys = (): void => undefined;
 
@@ -87,6 +95,7 @@ export class App extends LitElement {
   /** The functions are known once the engine is up. */
   learn(cards: readonly FunctionCard[]): void {
     this.cards = cards;
+    this.#dialogs.learn(cards);
   }
 
   override render(): TemplateResult {
@@ -97,7 +106,12 @@ export class App extends LitElement {
     const result = desk.results.at(sheet.id, row, col);
     const raw = cell?.raw ?? '';
     const kept = keptInWords(desk);
+    // The same lists while they say the same, so that the grid is not asked to draw.
+    const names = this.#names.of([book.names], () => book.names.map(({ name }) => name));
+    const sheets = this.#sheets.of([book.sheets], () => book.sheets.map(({ name }) => name));
     const comparing = this.panel === 'side-by-side';
+    const done = desk.history.done.at(-1);
+    const undone = desk.history.undone.at(-1);
     this.toggleAttribute('data-wide-panel', comparing);
     const remark = raw.startsWith('=') || raw.startsWith("'") ? '' : remarkOn(raw);
     return html`
@@ -110,8 +124,8 @@ export class App extends LitElement {
         <select class="roomy" aria-label="Inches shown to" title="Inches shown to the nearest" @change=${(event: Event) => this.#run(`inches-${(event.target as HTMLSelectElement).value}`)}>
           ${[8, 16, 32].map((step) => html`<option value=${step} .selected=${live(book.settings.inchStep === step)}>1/${step} in</option>`)}
         </select>
-        <button class="roomy" title=${desk.history.done.at(-1)?.label ?? 'Nothing to undo'} ?disabled=${desk.history.done.length === 0} @click=${() => this.#run('undo')}>Undo</button>
-        <button class="roomy" title=${desk.history.undone.at(-1)?.label ?? 'Nothing to do again'} ?disabled=${desk.history.undone.length === 0} @click=${() => this.#run('redo')}>Do again</button>
+        <button class="roomy" title=${done ? `Undo: ${done.label}` : 'Nothing to undo'} aria-label=${done ? `Undo: ${done.label}` : 'Undo'} ?disabled=${desk.history.done.length === 0} @click=${() => this.#run('undo')}>Undo</button>
+        <button class="roomy" title=${undone ? `Do again: ${undone.label}` : 'Nothing to do again'} aria-label=${undone ? `Do again: ${undone.label}` : 'Do again'} ?disabled=${desk.history.undone.length === 0} @click=${() => this.#run('redo')}>Do again</button>
         <button class="roomy" aria-pressed=${comparing} @click=${() => this.#run('side-by-side')}>Side by side</button>
         <button @click=${() => this.#run('commands')}>Commands</button>
       </header>
@@ -122,26 +136,28 @@ export class App extends LitElement {
       ${this.#over.has('sheets') ? html`<button class="veil" aria-label="Close the list of sheets" @click=${this.#over.close}></button>` : nothing}
       <main>
         <tt-entry-line .place=${cellName(row, col)} .name=${nameOf(book, desk.area)} .label=${rowLabel(sheet, row, col)} .sheet=${sheet.id} .row=${row} .col=${col}
-          .raw=${raw} .fault=${result.kind === 'error' ? result.sentence : remark} ?remark=${result.kind !== 'error'} .cards=${this.cards} .names=${book.names.map(({ name }) => name)}
-          .sheets=${book.sheets.map(({ name }) => name)} ?readonly=${desk.reading !== null}></tt-entry-line>
-        <tt-grid .view=${this.#sheetView()} .selection=${selection} .rawAt=${(r: number, c: number) => cellAt(desk.sheet, r, c)?.raw ?? ''}
-          .threads=${this.#cells.threads} .cards=${this.cards} .names=${book.names.map(({ name }) => name)} .sheets=${book.sheets.map(({ name }) => name)}
+          .raw=${raw} .fault=${result.kind === 'error' ? result.sentence : remark} ?remark=${result.kind !== 'error'} .cards=${this.cards} .names=${names}
+          .sheets=${sheets} ?readonly=${desk.reading !== null}></tt-entry-line>
+        <tt-grid .view=${this.#sheetView()} .selection=${selection} .rawAt=${this.#rawAt}
+          .threads=${this.#cells.threads} .cards=${this.cards} .names=${names} .sheets=${sheets}
           ?readonly=${desk.reading !== null}></tt-grid>
       </main>
-      <aside class=${this.#over.has('panel') ? 'open' : ''} @keydown=${this.#over.escape} aria-label=${comparing ? 'Side by side' : 'Working'}>
+      <aside class=${this.#over.has('panel') ? 'open' : ''} @keydown=${this.#over.escape} aria-label=${PANEL_TITLES[this.panel]}>
         <button class="panel-close" @click=${this.#over.close}>Close</button>
         ${comparing
           ? html`<tt-side-by-side .comparison=${this.#comparing.comparison} .as=${desk.showAs} .candidate=${this.#candidate()}></tt-side-by-side>`
+          : this.panel !== 'working' ? this.#panels.render(this.panel)
           : html`<tt-working .heading=${rowLabel(sheet, row, col)} .place=${`${sheet.name} ${cellName(row, col)}`} .raw=${raw} .result=${result}
               .working=${this.working} .remark=${remark} .as=${showAsFor(cell, desk.showAs)}></tt-working>`}
       </aside>
       <footer>
         ${desk.said ? html`<span class="said">${desk.said}</span>` : html`<span class="hint">Typed figures are basted; the rest is worked out.</span>`}
-        <button class="show-panel" aria-expanded=${this.#over.has('panel')} @click=${() => this.#over.open('panel')}>${comparing ? 'Side by side' : 'Working'}</button>
+        <button class="show-panel" aria-expanded=${this.#over.has('panel')} @click=${() => this.#over.open('panel')}>${PANEL_TITLES[this.panel]}</button>
         <span class="end took">${engineInWords(desk)}</span>
       </footer>
       <div class="aloud" role="status" aria-live="polite">${desk.said}</div>
       ${this.#dialogs.render()}
+      ${this.#panels.renderDialogs()}
       <tt-cell-menu @tt-run=${(event: CustomEvent<{ id: string }>) => { this.grid.focus(); this.#run(event.detail.id); }}></tt-cell-menu>
       <tt-command-list @tt-run=${(event: CustomEvent<{ id: string }>) => this.#run(event.detail.id)}></tt-command-list>
     `;
@@ -178,6 +194,12 @@ export class App extends LitElement {
       this.#compare();
     });
     this.#dialogs.listen(renderRoot);
+    this.#panels.listen(renderRoot);
+    on('tt-put-example', () => { this.#wasEditing = false; });
+    on('tt-close-reference', () => {
+      if (this.#wasEditing) this.grid.edit();
+      else this.grid.focus();
+    });
     joinEntryLine(this.entryLine, this.grid);
     this.grid.focus();
   }
@@ -190,7 +212,8 @@ export class App extends LitElement {
   protected override updated(): void {
     // However she came to another sheet, from a dialog or from a list, she goes on in its cells.
     const { sheetId } = this.desk;
-    if (this.#sheetSeen !== null && this.#sheetSeen !== sheetId) this.grid.focus();
+    // Only who goes through what was found in all sheets stays with the panel.
+    if (this.#sheetSeen !== null && this.#sheetSeen !== sheetId && !this.#inPanel) this.grid.focus();
     this.#sheetSeen = sheetId;
   }
 
@@ -245,6 +268,15 @@ export class App extends LitElement {
     if (this.panel === 'side-by-side' && desk.engine) void this.#comparing.refresh(desk.book, desk.engine);
   }
 
+  #show(panel: PanelName): void {
+    this.panel = panel;
+    this.#over.show('panel');
+  }
+
+  get #inPanel(): boolean {
+    return this.renderRoot.querySelector('aside')?.matches(':focus-within') ?? false;
+  }
+
   #run(id: string): void {
     const { desk } = this;
     const { when, run } = command(id);
@@ -252,19 +284,30 @@ export class App extends LitElement {
     run(desk, {
       ...this.#dialogs.screens,
       ...this.#cells.screens,
+      ...this.#panels.screens,
       openCommands: () => this.commandList.open(desk),
+      openReference: () => this.#openReference(),
       compare: () => {
-        this.panel = this.panel === 'side-by-side' ? 'working' : 'side-by-side';
-        this.#over.show('panel');
+        this.#show(this.panel === 'side-by-side' ? 'working' : 'side-by-side');
         this.#compare();
       },
       setTheme,
     });
   }
 
+  /** At the function that is being typed, or that the selected cell calls. */
+  #openReference(): void {
+    const { desk } = this;
+    const { row, col } = desk.selection.focus;
+    const name = this.entryLine.called ?? this.grid.called ?? functionIn(cellAt(desk.sheet, row, col)?.raw ?? '');
+    this.#wasEditing = this.entryLine.editing || this.grid.editing;
+    this.#dialogs.openReference(name);
+  }
+
   #key(event: KeyboardEvent, id: string): void {
     // A text that is being typed has its own undo, and a dialog its own keys.
-    const inText = this.entryLine.editing || this.grid.editing || this.renderRoot.querySelector('tt-side-by-side')?.matches(':focus-within');
+    const [at] = event.composedPath();
+    const inText = this.entryLine.editing || this.grid.editing || (this.#inPanel && at instanceof Element && at.matches('input:not([type=checkbox]), textarea'));
     const inDialog = event.composedPath().some((each) => each instanceof HTMLDialogElement);
     // Some systems move the caret by these.
     const movesCaret = /Arrow/.test(event.key);

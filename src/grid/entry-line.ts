@@ -65,6 +65,7 @@ export class EntryLine extends LitElement implements EditorHost {
   @query('textarea') private field!: HTMLTextAreaElement;
   @query('#where') private where!: HTMLInputElement;
   @query('.naming') private panel!: HTMLElement;
+  @query('.where button') private namingButton!: HTMLButtonElement;
 
   readonly #core = new FormulaEditor(this, () => this.field, () => this.#tell());
   /** The cell whose text is being edited. */
@@ -221,7 +222,13 @@ export class EntryLine extends LitElement implements EditorHost {
 
   #toggled = (event: ToggleEvent): void => {
     this.naming = event.newState === 'open';
-    if (!this.naming) return;
+    if (!this.naming) {
+      // The browser gives the focus back only outside of shadow roots.
+      const at = (this.renderRoot as ShadowRoot).activeElement;
+      const nowhere = at ? this.panel.contains(at) : (this.getRootNode() as Document | ShadowRoot).activeElement === null;
+      if (nowhere) this.namingButton.focus();
+      return;
+    }
     const input = this.panel.querySelector('input')!;
     input.value = this.name;
     input.select();

@@ -65,6 +65,11 @@ export class Geometry {
     this.stay = stayOf(view, narrow ? first + 1 : 0, this.edges, this.rows, across, port.height - HEAD_HEIGHT - ROOM_BELOW);
   }
 
+  sameAs(other: Geometry): boolean {
+    return this.rows === other.rows && this.rowHead === other.rowHead && this.stay.rows === other.stay.rows && this.stay.cols === other.stay.cols
+      && this.edges.length === other.edges.length && this.edges.every((edge, col) => edge === other.edges[col]);
+  }
+
   get width(): number {
     return this.rowHead + this.edges[this.edges.length - 1]!;
   }

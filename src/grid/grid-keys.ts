@@ -106,10 +106,9 @@ export class GridKeys implements ReactiveController {
     this.host.select({ anchor: to, focus: to });
   }
 
-  /** The user chose a place otherwise: a run of Tabs is over. */
+  /** Another place was chosen, in the grid or elsewhere: a run of Tabs is over. */
   endRun(): void {
     this.#runStart = null;
-    this.leaving = false;
   }
 
   #askMore(from: CellPlace, way: 'up' | 'down' | 'left' | 'right'): void {

@@ -84,7 +84,8 @@ function line(row: number, { view, geometry, across, selection, draft }: GridPar
   const chosen = row >= selected.top && row <= selected.bottom ? `${selected.left} ${selected.right}` : '';
   const drafted = draft?.row === row ? draft : null;
   const look: RowLook = { view, geometry, across, selected, draft: drafted };
-  return guard([view, geometry, across, chosen, drafted], () => rowTemplate(row, look));
+  const state = view.rowState ? [view.id, ...view.rowState(row)] : [view];
+  return guard([geometry, across, chosen, drafted, ...state], () => rowTemplate(row, look));
 }
 
 /** Outlines and handles of one pane. */

@@ -104,6 +104,11 @@ export class Grid extends LitElement implements CellEditorHost, ColumnsHost, Key
     return this.#editor.open;
   }
 
+  /** The function in whose brackets the caret is. */
+  get called(): string | null {
+    return this.#editor.open ? this.#editor.core.called : null;
+  }
+
   get geometry(): Geometry {
     return this.#layout.geometry;
   }
@@ -304,7 +309,10 @@ export class Grid extends LitElement implements CellEditorHost, ColumnsHost, Key
     if (swapped) this.#scroll.enter(this.view.id);
     const fresh = changed.has('selection') && !sameSelection(this.selection, this.#own);
     this.#own = this.selection;
-    if (fresh || swapped) this.reveal(this.selection.focus);
+    if (fresh || swapped) {
+      this.#keys.endRun();
+      this.reveal(this.selection.focus);
+    }
     if (this.threads || this.#threadsDrawn) this.#drawThreads();
     this.#tellMoved();
   }

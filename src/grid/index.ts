@@ -7,6 +7,7 @@
 export { Grid } from './grid.ts';
 export { EntryLine } from './entry-line.ts';
 export { joinEntryLine } from './join.ts';
+export { Kept } from './kept.ts';
 export { keys } from './keys.ts';
 export { areaOf } from './select.ts';
 export { fromClipboard, toHtml, toTsv, type Table } from './clipboard.ts';

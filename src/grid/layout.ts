@@ -1,5 +1,6 @@
 /** What follows from the view and the scroll position, worked out once for each: geometry, ground, tracks. */
 import { Geometry } from './geometry.ts';
+import { Kept } from './kept.ts';
 import type { Target } from './pointer.ts';
 import { RowAxis } from './row-axis.ts';
 import type { Across } from './rows.ts';
@@ -12,20 +13,6 @@ interface LayoutHost {
   readonly view: SheetView;
   readonly selection: Selection;
   readonly scroller: HTMLElement;
-}
-
-/** Makes something anew only when one of the things it is made of is another. */
-class Kept<T> {
-  #of: readonly unknown[] | null = null;
-  #is!: T;
-
-  of(parts: readonly unknown[], make: () => T): T {
-    if (!this.#of || parts.some((each, at) => each !== this.#of![at])) {
-      this.#of = parts;
-      this.#is = make();
-    }
-    return this.#is;
-  }
 }
 
 export class Layout {
@@ -44,8 +31,11 @@ export class Layout {
     const { view } = this.host;
     const dragged = this.dragged();
     const { width, height } = this.scroll.port;
-    return this.#geometry.of([view, width, view.frozen ? height : 0, dragged], () =>
-      new Geometry(view, this.scroll.port, (col) => (dragged?.col === col ? dragged.width : view.width(col)), this.#rows()));
+    return this.#geometry.of([view, width, view.frozen ? height : 0, dragged], (before) => {
+      const made = new Geometry(view, this.scroll.port, (col) => (dragged?.col === col ? dragged.width : view.width(col)), this.#rows());
+      // A new view mostly has new texts in the same places.
+      return before?.sameAs(made) ? before : made;
+    });
   }
 
   /** A filter may leave very many stretches, and most edits change none of them. */

@@ -63,6 +63,11 @@ export interface SheetView {
   readonly used?: { readonly rows: number; readonly cols: number };
   /** `null`: an empty cell. */
   cell(row: number, col: number): CellView | null;
+  /**
+   * What a row's cells depend on: while all of it is the same in two views of
+   * one sheet, the row is not drawn anew. Without it every new view draws all.
+   */
+  rowState?(row: number): readonly unknown[];
   /** In CSS pixels. */
   width(col: number): number;
   /** The heading over a column, its letter included; the letter alone when this is missing. */

@@ -11,8 +11,8 @@ const PADDING = 26;
 const MARK = 24;
 /** Wider and narrower go by this. */
 export const WIDTH_STEP = 12;
-/** A column is looked through for so many milliseconds. */
-const PATIENCE = 30;
+/** So many rows of a column are looked at: about 30 ms of work. */
+const MOST_ROWS = 10_000;
 
 export const widthWithin = (width: number): number => Math.round(Math.max(NARROWEST, Math.min(WIDEST, width)));
 
@@ -38,19 +38,10 @@ function ruler(element: Element): { cell(cell: CellView): number; heading(text: 
   };
 }
 
-/** All rows once, spread over the whole, so that the part that there was time for is a fair sample. */
-function* spread(count: number): Iterable<number> {
-  let step = Math.max(1, Math.floor(count * 0.618));
-  while (count > 1 && common(step, count) !== 1) step++;
-  for (let at = 0, row = 0; at < count; at++, row = (row + step) % count) yield row;
-}
-
-const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
-
 /**
  * As wide as the widest of a column's heading and its cells that show; `null`,
- * the usual width, when it is empty. A very long column is looked through as
- * far as there is time for.
+ * the usual width, when it is empty. Of a very long column only every so many
+ * rows are looked at.
  *
  * @param element whose fonts the cells have
  * @param first rows to look at in any case
@@ -63,12 +54,8 @@ export function fittingWidth(element: Element, view: SheetView, ground: Ground, 
     if (cell) widest = Math.max(widest, measure.cell(cell));
   };
   for (const row of first) look(row);
-  const until = performance.now() + PATIENCE;
-  let looked = 0;
-  for (const row of spread(ground.used.rows)) {
-    look(row);
-    if (++looked % 64 === 0 && performance.now() > until) break;
-  }
+  const every = Math.max(1, Math.ceil(ground.used.rows / MOST_ROWS));
+  for (let row = 0; row < ground.used.rows; row += every) look(row);
   if (widest === 0) return null;
   return widthWithin(Math.max(widest, measure.heading(view.columnTitle?.(col) ?? columnName(col))) + PADDING);
 }

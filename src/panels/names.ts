@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { LitElement, css, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { controls } from '../look/index.ts';
 
@@ -25,6 +25,7 @@ export class NamesPanel extends LitElement {
     td input { width: 100%; min-width: 8em; }
     form { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: end; margin-bottom: var(--gap-4); }
     form > label { display: grid; gap: var(--gap-1); }
+    [role='alert'] { scroll-margin: 90px; }
   `];
 
   @property({ attribute: false }) names: readonly NameRow[] = [];
@@ -43,6 +44,11 @@ export class NamesPanel extends LitElement {
     // A name that was refused last time does not stand there any more.
     this.renderRoot.querySelectorAll<HTMLInputElement>('td input').forEach((field, at) => { field.value = this.names[at]?.name ?? ''; });
     this.dialog.showModal();
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    // The name that was refused may stand far down a long list.
+    if (changed.has('sentence')) this.renderRoot.querySelector('[role=alert]')?.scrollIntoView({ block: 'nearest' });
   }
 
   override render(): TemplateResult {

@@ -30,7 +30,12 @@ export interface SheetChanges {
   readonly text: readonly string[];
 }
 
-/** All results that an edit changed, and the revision of the workbook that it answers. */
+/**
+ * All results that an edit changed, and the revision of the workbook that it
+ * answers. Results that only moved, because rows or columns came or went above
+ * or before them, are not among them: the page moves its own (`Results.shift`),
+ * and places are those after the move.
+ */
 export interface ChangeSet {
   readonly revision: number;
   /** True after `open`: forget every earlier result. */
@@ -82,6 +87,8 @@ export interface Working {
 /** What the entry line and the reference need to know of a function. */
 export interface FunctionCard {
   readonly name: string;
+  /** One of the trade's own; else a standard function. */
+  readonly trade: boolean;
   /** In words, as a heading. */
   readonly topic: string;
   readonly about: string;

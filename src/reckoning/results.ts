@@ -5,6 +5,7 @@
 import type { Effect, SheetId } from '../workbook/types.ts';
 import { Block, blockNumber, placeIn, resultIn, withRowsInserted, withRowsRemoved, type Column } from './block.ts';
 import { GONE, movesResults, placesAfter, sheetIsKept } from './follow.ts';
+import { RowStamps } from './row-stamps.ts';
 import { KIND, type ChangeSet, type Result, type SheetChanges } from './protocol.ts';
 
 export class Results {
@@ -12,10 +13,16 @@ export class Results {
   #revision = -1;
   /** Moves made here that the worker has not answered for yet, oldest first. */
   #ahead: { readonly revision: number; readonly effects: readonly Effect[] }[] = [];
+  readonly #stamps = new RowStamps();
 
   /** The workbook revision that the last ChangeSet taken in answers; -1 before the first. */
   get revision(): number {
     return this.#revision;
+  }
+
+  /** Another number whenever a result of the row may be another, so that what was made of them can be kept until then. */
+  stampOf(sheet: SheetId, row: number): number {
+    return this.#stamps.of(sheet, row);
   }
 
   at(sheet: SheetId, row: number, col: number): Result {
@@ -30,7 +37,11 @@ export class Results {
     if (changes.revision <= this.#revision) return false;
     this.#revision = changes.revision;
     this.#ahead = this.#ahead.filter(({ revision }) => revision > changes.revision);
-    if (changes.whole) this.#sheets.clear();
+    this.#stamps.next();
+    if (changes.whole) {
+      this.#sheets.clear();
+      this.#stamps.touchAll();
+    }
     const ahead = this.#ahead.flatMap(({ effects }) => effects);
     for (const sheet of changes.sheets) {
       if (sheetIsKept(sheet.sheet, ahead)) this.#take(sheet, ahead);
@@ -48,12 +59,15 @@ export class Results {
     const moving = effects.filter(movesResults);
     if (moving.length === 0 || revision <= this.#revision) return;
     this.#ahead.push({ revision, effects: moving });
+    this.#stamps.next();
+    this.#stamps.touchAll();
     for (const effect of moving) this.#move(effect);
   }
 
   #take(changes: SheetChanges, ahead: readonly Effect[]): void {
     const { kind, number, unit, high, text } = changes;
     const { row, col } = placesAfter(changes, ahead);
+    const touch = this.#stamps.toucher(changes.sheet);
     let columns = this.#sheets.get(changes.sheet);
     if (!columns) this.#sheets.set(changes.sheet, columns = []);
     let block: Block | undefined;
@@ -65,6 +79,7 @@ export class Results {
       const words = what === KIND.text || what === KIND.error ? text[nextText++] : undefined;
       const r = row[i]!;
       if (r === GONE) continue;
+      touch(r);
       const c = col[i]!;
       const at = blockNumber(r);
       if (at !== blockAt || c !== blockCol) {

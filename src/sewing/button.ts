@@ -1,4 +1,5 @@
 /** Buttons and buttonholes. So many buttons have one gap fewer. Places are measured from any one point, such as the neck edge. */
+import { quantity } from '../quantities/index.ts';
 import { define, mm, plain } from './define.ts';
 import type { Pad } from './define.ts';
 
@@ -187,7 +188,7 @@ export const BUTTON_FUNCTIONS = [
     example: '=BUTTON.LIGNE(24)',
     work([lignes], pad) {
       pad.showIn('mm');
-      return pad.length('forty to the inch', [plain(lignes), ' × ', mm(25.4), ' ÷ 40'], (lignes * 25.4) / 40);
+      return pad.length('forty to the inch', [plain(lignes), ' ÷ 40 of ', mm(quantity(1, 'in').value)], quantity(lignes / 40, 'in').value);
     },
   }),
   define({

@@ -88,7 +88,7 @@ export const USUAL_FUNCTIONS = [
   define({
     name: 'STITCH.USUAL',
     topic: 'usual',
-    about: 'The usual stitch length for a cloth.',
+    about: 'The usual stitch length for a cloth as the dial of a machine has it: plain numbers, in mm.',
     asks: ['stitch length for this cloth', 'how long a stitch', 'stitch size for jersey'],
     args: [table('cloth, needle, stitch from, stitch to, source'), CLOTH],
     gives: 'span',
@@ -96,7 +96,7 @@ export const USUAL_FUNCTIONS = [
     source: SOURCE,
     example: '=STITCH.USUAL(usual needles, "poplin")',
     work([block, cloth], pad) {
-      return rangeIn(block, [['cloth', cloth]], 'length', pad, 'stitch from', 'stitch to');
+      return rangeIn(block, [['cloth', cloth]], 'number', pad, 'stitch from', 'stitch to');
     },
   }),
 ];

@@ -8,6 +8,11 @@
  */
 import { expect, waitUntil } from '@open-wc/testing';
 import { sendKeys, sendMouse, setViewport } from '@web/test-runner-commands';
+import { press } from './keys.ts';
+import { columnLetters, isOwnCode, nameOf, ownText, words } from './words.ts';
+
+export { press } from './keys.ts';
+export { spaced, words } from './words.ts';
 
 export interface SavedFile {
   readonly name: string;
@@ -20,17 +25,6 @@ const SCREEN = { width: 1400, height: 1300 };
 const PATIENCE = { timeout: 30_000, interval: 15 };
 const MOST_TABS = 300;
 
-/** Presses one key after another; "Control+Shift+z" holds what comes first. */
-export async function press(...keys: string[]): Promise<void> {
-  for (const key of keys) {
-    const parts = key === '+' ? ['+'] : key.split('+');
-    const last = parts.pop()!;
-    for (const part of parts) await sendKeys({ down: part });
-    await sendKeys({ press: last });
-    for (const part of parts.reverse()) await sendKeys({ up: part });
-  }
-}
-
 /** Nothing is kept on the device: the app starts as for the first time. */
 async function forgetEverything(): Promise<void> {
   await new Promise<void>((resolve, reject) => {
@@ -38,17 +32,6 @@ async function forgetEverything(): Promise<void> {
     gone.onsuccess = () => resolve();
     gone.onerror = () => reject(gone.error ?? new Error('the storage could not be emptied'));
   });
-}
-
-export const words = (text: string | null | undefined): string => (text ?? '').replace(/\s+/g, ' ').trim();
-
-/** What a control is called, as far as the app's own mark-up goes. */
-function nameOf(element: Element): string {
-  const label = element.getAttribute('aria-label');
-  if (label) return words(label);
-  const labels = 'labels' in element ? (element as HTMLInputElement).labels : null;
-  if (labels?.length) return words(labels[0]!.textContent);
-  return words(element.textContent);
 }
 
 export class App {
@@ -343,35 +326,15 @@ export class App {
     }));
   }
 
-  /** The texts of every sheet. */
-  async everything(): Promise<Record<string, Record<string, string>>> {
+  /** The texts of these sheets. */
+  async everything(sheets: readonly string[] = this.sheetNames): Promise<Record<string, Record<string, string>>> {
     const all: Record<string, Record<string, string>> = {};
     const back = this.openSheetName;
-    for (const name of this.sheetNames) {
+    for (const name of sheets) {
       await this.openSheet(name);
       all[name] = this.texts();
     }
     await this.openSheet(back);
     return all;
   }
-}
-
-/** A module of the app or of a package it uses, from where the page itself came. */
-function isOwnCode(address: string): boolean {
-  const { origin, pathname } = new URL(address);
-  return origin === location.origin && (/^\/(?:src\/|workers\/|sheets\/|node_modules\/|__).*\.(?:[mc]?js|ts|json)$/.test(pathname) || pathname === '/src/icon.svg');
-}
-
-/** An element's words, with a space where a part of it begins, as they are seen. */
-export function spaced(element: Element): string {
-  return [...element.childNodes].filter((node) => node.nodeType !== Node.COMMENT_NODE).map((node) => words(node.textContent)).filter(Boolean).join(' ');
-}
-
-/** Without what stands small below it. */
-function ownText(element: Element): string {
-  return words([...element.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE).map((node) => node.textContent).join(''));
-}
-
-function columnLetters(col: number): string {
-  return col < 26 ? String.fromCharCode(65 + col) : `${columnLetters(Math.floor(col / 26) - 1)}${columnLetters(col % 26)}`;
 }

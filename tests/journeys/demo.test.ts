@@ -47,8 +47,9 @@ it('shows lengths in four ways, and comes back to the same texts', async () => {
         continue;
       }
       lengths++;
-      expect(cm, where).to.match(/^−?\d[\d.]* (?:mm|cm|m)$/);
-      expect(inches, where).to.match(/^−?(?:\d+ yd )?(?:\d+(?: [¼-¾⅐-⅞])?|[¼-¾⅐-⅞]) in$/);
+      // One figure, or two in one cell.
+      expect(cm, where).to.match(/^−?\d[\d.]*(?:–\d[\d.]*)? (?:mm|cm|m)$/);
+      expect(inches, where).to.match(/^−?(?:\d+ yd )?(?:(?:\d+(?: [¼-¾⅐-⅞])?|[¼-¾⅐-⅞])–)?(?:\d+(?: [¼-¾⅐-⅞])?|[¼-¾⅐-⅞]) in$/);
       expect(own, where).to.be.oneOf([cm, inches]);
       expect(both, where).to.equal(own === cm ? `${cm} ${inches}` : `${inches} ${cm}`);
     }
@@ -57,8 +58,10 @@ it('shows lengths in four ways, and comes back to the same texts', async () => {
 
   await app.run(SYSTEMS.own);
   expect(await app.everything()).to.deep.equal(seen.get('own'));
-  for (let back = 0; back < Object.keys(SYSTEMS).length; back++) await app.press('Control+z');
-  expect(await app.everything()).to.deep.equal(seen.get('own'));
+  for (const system of ['both', 'in', 'cm'] as const) {
+    await app.press('Control+z');
+    expect(app.texts(), `taken back to ${system}`).to.deep.equal(seen.get(system)![app.openSheetName]);
+  }
 });
 
 it('shows finer fractions when asked, and keeps that choice', async () => {

@@ -7,6 +7,8 @@
 import { describe, expect, it } from 'vitest';
 import { add, amountIn, divide, isFault, nearest, quantity, readQuantity, showText } from '../../src/quantities/index.ts';
 import type { Fault, Quantity } from '../../src/quantities/index.ts';
+import { FRACTIONS } from './data/fraction-rounding.ts';
+import { checkAll } from './reckon.ts';
 
 function sure(x: Quantity | Fault): Quantity {
   if (isFault(x)) throw new Error(x.sentence);
@@ -67,3 +69,5 @@ describe('ties (OpenFormula)', () => {
     expect(inEighths(read('-2 1/16 in'))).toBe('-2 1/8 in');
   });
 });
+
+checkAll('fractions in cells', FRACTIONS);

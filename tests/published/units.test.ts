@@ -8,6 +8,8 @@
 import { describe, expect, it } from 'vitest';
 import { amountIn, quantity, readQuantity } from '../../src/quantities/index.ts';
 import type { UnitCode } from '../../src/quantities/index.ts';
+import { UNITS, UNITS_FROM_MEMORY } from './data/units.ts';
+import { checkAll, reportAll } from './reckon.ts';
 
 const TABLE_24 = 'OpenFormula s. 6.16.18, table 24';
 const INCH = 'definition of the inch (1 in = 25.4 mm)';
@@ -54,11 +56,7 @@ describe('published unit sizes', () => {
     const grams = (2.6 * 28.349523125) / amountIn(quantity(1, 'yd2'), 'm2');
     expect(Math.abs(grams - 88.15494343)).toBeLessThanOrEqual(1e-6);
   });
-
-  it('reports, without judging, what is known from memory only', () => {
-    // Button trade usage, from memory: 40 lignes are 1 in, so a 24 ligne button is 15.24 mm across.
-    const shown = amountIn(quantity(24 / 40, 'in'), 'mm');
-    console.info(`from memory: a 24 ligne button is 15.24 mm across; at 40 lignes an inch this project has ${shown} mm`);
-    expect(Number.isFinite(shown)).toBe(true);
-  });
 });
+
+checkAll('units in cells', UNITS);
+reportAll('units', UNITS_FROM_MEMORY);

@@ -30,7 +30,7 @@ const GIVES: Readonly<Record<SewingFunction['gives'], string>> = {
 function sewingCard(fn: SewingFunction): FunctionCard {
   const { name, topic, about, asks, rule, source, example, args, repeats, gives } = fn;
   return {
-    name, topic: TOPICS[topic], about, asks, rule, source, example, units: GIVES[gives], differs: '', repeats: repeats ? 1 : 0, needs: neededBy(example),
+    name, trade: true, topic: TOPICS[topic], about, asks, rule, source, example, units: GIVES[gives], differs: '', repeats: repeats ? 1 : 0, needs: neededBy(example),
     args: args.map((arg: Arg) => ({
       name: arg.name, about: arg.about, kind: KINDS[arg.kind], optional: arg.usual !== undefined, ...(arg.choices && { choices: arg.choices }),
     })),
@@ -48,7 +48,7 @@ function standardCard(fn: StandardFunction, registry: Registry): FunctionCard {
   const number = policy.does === 'refuses' ? 'a plain number' : 'a figure';
   const section = sectionOf(fn.name);
   return {
-    name: fn.name, topic: fn.topic, about: fn.about, asks: fn.asks, rule: '', example: fn.example, repeats: fn.repeats, needs: neededBy(fn.example),
+    name: fn.name, trade: false, topic: fn.topic, about: fn.about, asks: fn.asks, rule: '', example: fn.example, repeats: fn.repeats, needs: neededBy(fn.example),
     units: unitsOf(fn, policy),
     differs: DIFFERENCES.filter(({ functions }) => functions.includes(fn.name)).map(({ sentence }) => sentence).join(' '),
     source: section === undefined ? 'HyperFormula 3.5.0, the open library that works formulas out here' : `OpenFormula (OASIS OpenDocument 1.4, part 4), section ${section}`,

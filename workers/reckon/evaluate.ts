@@ -7,6 +7,7 @@ import { quantity, UNIT_CODES } from '../../src/quantities/index.ts';
 import type { Arithmetic } from './arithmetic.ts';
 import { AbsoluteCellRange, CellError, ErrorType, InterpreterState, isColOrRowInvalid, RichNumber, SimpleRangeValue } from './internals.ts';
 import type { Ast, CallFunction, Interpreter, Operator, Place, Registry, State } from './internals.ts';
+import { MOST_USED } from './reach.ts';
 import { noFunction, noName, sentenceOf } from './sentences.ts';
 import type { PlaceNames } from './sentences.ts';
 import { Refusal, valueIn } from './values.ts';
@@ -29,6 +30,14 @@ export function workedOut(result: unknown, part: Ast): Ast {
 }
 
 const NO_RESULT = 'The result is larger than a cell can hold, or is no number.';
+
+const TOO_MANY = `These blocks of cells make more than ${MOST_USED.toLocaleString('en')} sums: use smaller ones.`;
+
+/** Of the block that two values make when each cell of one meets each of the other. */
+function cellsOf(left: unknown, right: unknown): number {
+  const [a, b] = [left, right].map((value) => (value instanceof SimpleRangeValue ? value : undefined));
+  return Math.max(a?.width() ?? 1, b?.width() ?? 1) * Math.max(a?.height() ?? 1, b?.height() ?? 1);
+}
 
 export class Evaluation {
   readonly #interpreter: Interpreter;
@@ -104,7 +113,10 @@ export class Evaluation {
   #sum(sign: Operator, ast: Ast, state: State): unknown {
     const left = this.evaluate(ast.left!, state);
     const right = this.evaluate(ast.right!, state);
-    if (left instanceof SimpleRangeValue || right instanceof SimpleRangeValue) return this.#interpreter.binaryRangeWrapper(sign, left, right, state);
+    if (left instanceof SimpleRangeValue || right instanceof SimpleRangeValue) {
+      if (cellsOf(left, right) > MOST_USED) return new Refusal(ErrorType.NUM, TOO_MANY);
+      return this.#interpreter.binaryRangeWrapper(sign, left, right, state);
+    }
     const result = sign(left, right);
     return result instanceof Refusal && result.blame !== undefined ? this.#named(result, result.blame, ast, state) : result;
   }

@@ -7,6 +7,8 @@ import { columnNumber, MAX_ROWS, toEngine } from '../../src/formula/index.ts';
 import type { SheetName } from '../../src/formula/index.ts';
 import { isFault } from '../../src/quantities/index.ts';
 import { EngineFormula } from './content.ts';
+import { extent, SHARED_REACH } from './reach.ts';
+import type { Predictor } from './reach.ts';
 import { OURS } from './sentences.ts';
 import type { Inside, ParseResult, Place } from './internals.ts';
 
@@ -14,8 +16,8 @@ import type { Inside, ParseResult, Place } from './internals.ts';
 const KEPT = 20_000;
 
 const REFERENCE = /(\$?)([A-Z]{1,3})(\$?)([1-9][0-9]{0,6})(?![\w.]|\s*[(!])/y;
-/** Figures and units that no reference can hide in, functions, and signs; a space may stand beside a sign only. */
-const WORD = /\d+(?: \d+)?(?:\/\d+|\.\d+)? ?(?:mm|cm|m|in|ft|yd)(?=\s*(?:[-+*/)=<>&,]|$))|\d+(?:\.\d+)?(?=\s*(?:[-+*/^)=<>&]|,\D|$))|[A-Z][A-Z0-9.]*\(|\s*[-+*/^()=<>&,]\s*/y;
+/** Figures and units that no reference can hide in, texts, functions, and signs; a space may stand beside a sign only. */
+const WORD = /\d+(?: \d+)?(?:\/\d+|\.\d+)? ?(?:mm|cm|m|in|ft|yd)(?=\s*(?:[-+*/)=<>&,;]|$))|\d+(?:\.\d+)?(?=\s*(?:[-+*/^)=<>&;]|,\D|$))|"[^"\\]*"(?!")|[A-Z][A-Z0-9.]*\(|\s*[-+*/^()=<>&,;]\s*/y;
 
 /**
  * What a formula says of the cells around `place`: its text, with each
@@ -63,8 +65,11 @@ export class Formulas {
   #sheets: readonly SheetName[] = [];
   #names: readonly string[] = [];
 
+  readonly #predictor: Predictor;
+
   /** Takes the place of the engine's parser. */
-  constructor(parser: Inside['_parser']) {
+  constructor(parser: Inside['_parser'], predictor: Predictor) {
+    this.#predictor = predictor;
     const parse = parser.parse.bind(parser);
     const read = (text: string, place: Place): ParseResult => {
       const result = parse(text, place);
@@ -90,26 +95,31 @@ export class Formulas {
     const known = key === undefined ? undefined : this.#trees.get(key);
     if (known !== undefined) return known;
     const translated = toEngine(formula, { sheets: this.#sheets, names: this.#names, ownSheet: place.sheet });
-    if (isFault(translated)) {
-      this.metUnreadable = true;
-      return unreadable(translated.sentence);
-    }
+    if (isFault(translated)) return this.#unreadable(translated.sentence);
     const result = read(translated.text, place);
-    if (key !== undefined && result.errors.length === 0) {
+    if (result.errors.length > 0) {
+      this.metUnreadable = true;
+      return result;
+    }
+    const { most, fault } = extent(result, place, this.#predictor);
+    if (fault !== undefined) return this.#unreadable(fault);
+    // One that reaches over many cells may reach over too many elsewhere, so it is looked at each time.
+    if (key !== undefined && most < SHARED_REACH) {
       if (this.#trees.size >= KEPT) this.#trees.clear();
       this.#trees.set(key, result);
     }
     return result;
   }
-}
 
-/** What the engine makes of a formula that cannot be read: a cell that keeps its text and shows an error with this message. */
-function unreadable(sentence: string): ParseResult {
-  return {
-    ast: { type: 'ERROR' },
-    errors: [{ type: 'ParserError', message: OURS + sentence }],
-    hasVolatileFunction: false,
-    hasStructuralChangeFunction: false,
-    dependencies: [],
-  };
+  /** What the engine makes of a formula that cannot be read: a cell that keeps its text and shows an error with this message. */
+  #unreadable(sentence: string): ParseResult {
+    this.metUnreadable = true;
+    return {
+      ast: { type: 'ERROR' },
+      errors: [{ type: 'ParserError', message: OURS + sentence }],
+      hasVolatileFunction: false,
+      hasStructuralChangeFunction: false,
+      dependencies: [],
+    };
+  }
 }

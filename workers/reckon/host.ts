@@ -79,7 +79,7 @@ export class Host {
     const inside = this.inside = HyperFormula.buildEmpty(CONFIG);
     inside._cellContentParser.parse = readContent;
     quicken(inside._dependencyGraph);
-    this.formulas = new Formulas(inside._parser);
+    this.formulas = new Formulas(inside._parser, this.operations.arraySizePredictor);
     this.#spills = new Spills(inside, (block) => this.changed.addBlock(block));
     const { interpreter } = inside._evaluator;
     const arithmetic = new Arithmetic(interpreter.arithmeticHelper);
@@ -297,6 +297,8 @@ function sameBlock(a: unknown, b: unknown): boolean {
 
 /** A block as the engine's formulas write it, always the same cells whatever stands where. */
 function engineArea({ sheet, top, left, bottom, right }: Area): string {
+  if (top === 0 && bottom >= MAX_ROWS - 1) return `${engineSheet(sheet)}!$${columnName(left)}:$${columnName(right)}`;
+  if (left === 0 && right >= MAX_COLUMNS - 1) return `${engineSheet(sheet)}!$${top + 1}:$${bottom + 1}`;
   const corner = (row: number, col: number): string => `$${columnName(col)}$${row + 1}`;
   const first = `${engineSheet(sheet)}!${corner(top, left)}`;
   return top === bottom && left === right ? first : `${first}:${corner(bottom, right)}`;

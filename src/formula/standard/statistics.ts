@@ -6,7 +6,7 @@ const PAIR = 'first: a block of numbers | second: a block of the same size';
 const LINE = 'ys: what depends, a block of figures | xs: what it depends on, a block of the same size';
 
 export const STATISTICS = topic('Spread and trend', [
-  ['STDEV', FIGURES, 'The standard deviation, where the figures are a sample of more.', 'STDEV(91 cm, 92 cm, 90 cm)', 'how much do they vary; spread of measures', SAME],
+  ['STDEV', FIGURES, 'The standard deviation, where the figures are a sample of more.', 'STDEV(91 cm, 92 cm, 90 cm)', 'standard deviation; how much do they vary; spread of measures', SAME],
   ['STDEV.P', FIGURES, 'The standard deviation, where the figures are all that there are.', 'STDEV.P(91 cm, 92 cm, 90 cm)', '', SAME],
   ['STDEVA', VALUES, 'The standard deviation of a sample, where words count as 0 and TRUE as 1.', 'STDEVA({2;4;TRUE})'],
   ['STDEVPA', VALUES, 'The standard deviation of everything, where words count as 0 and TRUE as 1.', 'STDEVPA({2;4;TRUE})'],

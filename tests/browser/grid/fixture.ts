@@ -11,7 +11,7 @@ document.adoptedStyleSheets = [...document.adoptedStyleSheets, tokens.styleSheet
 document.body.style.margin = '0';
 
 const card = (name: string, about: string, ...args: [string, string][]): FunctionCard => ({
-  name, about, topic: 'pleat', asks: [], rule: '', source: '', example: '', needs: [], units: '', differs: '', repeats: 0,
+  name, trade: true, about, topic: 'pleat', asks: [], rule: '', source: '', example: '', needs: [], units: '', differs: '', repeats: 0,
   args: args.map(([each, what]) => ({ name: each, about: what, kind: 'length', optional: false })),
 });
 

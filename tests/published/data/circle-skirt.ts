@@ -3,7 +3,7 @@ import type { Check } from './check.ts';
 
 const RADIUS = '=CIRCLE.RADIUS(A#, B#)';
 const CUT = '=CIRCLE.RADIUS(A#, B#, C#)';
-const OUTER = '=CIRCLE.RADIUS(A#, B#) + C# + D#';
+const OUTER = '=CIRCLE.OUTER(CIRCLE.RADIUS(A#, B#), C#, D#, B#)';
 const SWEEP = '=CIRCLE.SWEEP(CIRCLE.RADIUS(A#, B#), C#, B#)';
 
 const row = (about: string, cells: readonly string[], formula: string, expected: number, tolerance: number): Check => ({ about, cells, formula, expected, unit: 'cm', tolerance, source: GEOMETRY });
@@ -19,7 +19,7 @@ export const CIRCLE_SKIRT: readonly Check[] = [
   row('quarter circle, waist 72', ['72 cm', '1/4'], RADIUS, 45.83662361, 0.005),
   row('quarter circle, waist 72, seam allowance 1.5', ['72 cm', '1/4', '1.5 cm'], CUT, 44.33662361, 0.005),
   row('full circle, seam allowance wrongly added instead of taken off: error round the cut edge', ['72 cm', '1', '1.5 cm', '0 cm'], '=CIRCLE.SWEEP(CIRCLE.RADIUS(A#, B#) + C#, D#, B#) - CIRCLE.SWEEP(CIRCLE.RADIUS(A#, B#, C#), D#, B#)', 18.84955592, 0.01),
-  row('full circle in one piece on cloth 150 wide, waist 72, hem 2: greatest finished length', ['72 cm', '1', '150 cm', '2 cm'], '=C#/2 - CIRCLE.RADIUS(A#, B#) - D#', 61.5408441, 0.005),
+  row('full circle in one piece on cloth 150 wide, waist 72, hem 2: greatest finished length', ['72 cm', '1', '150 cm', '2 cm'], '=CIRCLE.LONGEST(CIRCLE.RADIUS(A#, B#), B#, C#, D#)', 61.5408441, 0.005),
   row('half circle, waist 72, two side seams of 1.5: stitching radius that leaves 72 after them', ['72 cm', '1/2', '1.5 cm', '2'], '=CIRCLE.RADIUS(A# + SEAM.GAIN(C#, D#), B#)', 24.82817112, 0.005),
 ];
 

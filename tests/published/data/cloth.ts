@@ -1,4 +1,4 @@
-import { ARITHMETIC, GEOMETRY } from './check.ts';
+import { ARITHMETIC, GEOMETRY, PRACTICE } from './check.ts';
 import type { Check } from './check.ts';
 
 const WIDTHS = 'fabric width conversion chart, widely reprinted, read at greenspun.com and checked against a second copy';
@@ -43,6 +43,8 @@ export const BIAS: readonly Check[] = [
   { about: '20 in square, 2 in strip', cells: ['20 in', '2 in'], formula: '=BIAS.LENGTH(A#, B#)', expected: 200, unit: 'in', tolerance: 0, source: 'soft furnishing forum, continuous binding, mydecozo.co.uk' },
   { about: '36 in square, 2 in strip', cells: ['36 in', '2 in'], formula: '=BIAS.LENGTH(A#, B#)', expected: 648, unit: 'in', tolerance: 0, source: 'bias formula article, sew-whats-new.com (36 × 36 = 1296 printed)' },
   { about: '100 in of 3 1/2 in strip: side, rounded up to the inch', cells: ['100 in', '3 1/2 in', '1 in'], formula: '=STEP.UP(BIAS.SQUARE(A#, B#), C#)', expected: 19, unit: 'in', tolerance: 0, source: 'quilters’ question page, quiltersquestiontime.com' },
+  { about: '10 1/2 in square, 1 in strip, two seams of 1/4 in (1/2 in lost), continuous method: a worked drawing yields 96 1/2', cells: ['10 1/2 in', '1 in', '1/4 in'], formula: '=BIAS.CONTINUOUS(A#, B#, C#)', expected: 96.5, unit: 'in', tolerance: 0.5, source: 'article on why the area rule overstates, kestrelmichaud.com/blog/2020', obtained: 'read; the method’s geometry is worked out here and gives 96.52' },
+  { about: 'the same: what the area rule promises for the 1/2 in lost', cells: ['10 1/2 in', '1 in', '1/2 in'], formula: '=BIAS.LENGTH(A# - C#, B#)', expected: 100, unit: 'in', tolerance: 0, source: 'the same' },
   { about: 'longest strip from a square of side 36: its diagonal', cells: ['36 in'], formula: '=BIAS.STEP(A#)', expected: 50.91168825, unit: 'in', tolerance: 1e-6, source: GEOMETRY },
 ];
 
@@ -54,5 +56,7 @@ export const BUTTONS: readonly Check[] = [
   { about: 'the same: that no larger gap meets all three', cells: ['2 cm', '20 cm', '62 cm', '9 cm', '0 cm'], formula: '=BUTTON.EVEN(D#, E#, A#, B#, C#)', expected: 6, unit: 'cm', tolerance: 0, source: GEOMETRY },
   { about: 'the same: number', cells: ['2 cm', '62 cm', '6 cm'], formula: '=BUTTON.COUNT(A#, B#, C#)', expected: 11, unit: '', tolerance: 0, source: GEOMETRY },
   { about: 'ball button 12 mm: buttonhole', cells: ['12 mm'], formula: '=BUTTONHOLE.BALL(A#)', expected: 18.84955592, unit: 'mm', tolerance: 0.01, source: 'article on buttons, jenaelawson.com/sewing/buttons-and-buttonholes; exact geometry' },
-  { about: '13 buttons from 0 to 66: gap', cells: ['0 cm', '66 cm', '13'], formula: '=BUTTON.GAP(A#, B#, C#)', expected: 5.5, unit: 'cm', tolerance: 0, source: 'common practice' },
+  { about: '13 buttons from 0 to 66: gap', cells: ['0 cm', '66 cm', '13'], formula: '=BUTTON.GAP(A#, B#, C#)', expected: 5.5, unit: 'cm', tolerance: 0, shown: { text: '2 1/8 in', inchStep: 8, system: 'in' }, source: PRACTICE },
+  { about: '13 buttons 5.5 apart: from the first to the last', cells: ['13', '5.5 cm'], formula: '=(A# - 1) * B#', expected: 66, unit: 'cm', tolerance: 0, source: PRACTICE },
+  { about: 'people call that gap 2 1/4 in, which is to the quarter', cells: ['0 cm', '66 cm', '13', '1/4 in'], formula: '=STEP.NEAR(BUTTON.GAP(A#, B#, C#), D#)', expected: 2.25, unit: 'in', tolerance: 0, source: PRACTICE },
 ];

@@ -1,4 +1,4 @@
-import { GEOMETRY } from './check.ts';
+import { GEOMETRY, PRACTICE } from './check.ts';
 import type { Check } from './check.ts';
 
 const EXERCISE = 'CITS Dress Making, Trade Practical, exercise 48, pp. 203-204; National Instructional Media Institute, Government of India';
@@ -14,11 +14,13 @@ export const PLEATS: readonly Check[] = [
   { about: 'one inverted pleat, depth 6.5, finished 66: cloth', cells: ['66 cm', '1', '6.5 cm', 'inverted'], formula: '=PLEAT.CLOTH(A#, B#, C#, D#)', expected: 92, unit: 'cm', tolerance: 0, source: EXERCISE, obtained: 'the question is printed there; the value follows from its general rule' },
   { about: 'half width 44, waist 28: to pleat at the waist', cells: ['44 in', '28 in', '1'], formula: '=2 * PLEAT.DEPTH(A#, B# / 2, C#)', expected: 30, unit: 'in', tolerance: 0, source: COURSE },
   { about: 'half width 44, hip 40: to pleat at the hip', cells: ['44 in', '40 in', '1'], formula: '=2 * PLEAT.DEPTH(A#, B# / 2, C#)', expected: 24, unit: 'in', tolerance: 0, source: COURSE },
-  { about: '8 pleats, the first takes up 2 1/8, all at the waist 30: each of the rest (printed a little more than 3 7/8)', cells: ['30 in', '2 1/8 in', '8'], formula: '=(A# - B#) / (C# - 1)', expected: 3.982142857, unit: 'in', tolerance: 1e-8, source: COURSE },
-  { about: '8 pleats, the first takes up 2 1/8, all at the hip 24: each of the rest', cells: ['24 in', '2 1/8 in', '8'], formula: '=(A# - B#) / (C# - 1)', expected: 3.125, unit: 'in', tolerance: 0, source: COURSE },
+  { about: '8 pleats, the first takes up 2 1/8, all at the waist 30: each of the rest (printed a little more than 3 7/8)', cells: ['30 in', '2 1/8 in', '8'], formula: '=PLEAT.REST(A#, B#, C#)', expected: 3.982142857, unit: 'in', tolerance: 1e-8, source: COURSE },
+  { about: '8 pleats, the first takes up 2 1/8, all at the hip 24: each of the rest', cells: ['24 in', '2 1/8 in', '8'], formula: '=PLEAT.REST(A#, B#, C#)', expected: 3.125, unit: 'in', tolerance: 0, source: COURSE },
   { about: 'full knife pleats round hip 100, 20 pleats, visible 5, underlay 10: cloth', cells: ['100 cm', '20', 'knife'], formula: '=PLEAT.CLOTH(A#, B#, PLEAT.SPACING(A#, B#), C#)', expected: 300, unit: 'cm', tolerance: 0, source: GEOMETRY },
   { about: 'the same: underlay', cells: ['300 cm', '100 cm', '20', 'knife'], formula: '=PLEAT.UNDERLAY(PLEAT.DEPTH(A#, B#, C#, D#), D#)', expected: 10, unit: 'cm', tolerance: 0, source: GEOMETRY },
   { about: 'the same at waist 76: visible = 5 − 1.2', cells: ['100 cm', '76 cm', '20', 'knife'], formula: '=PLEAT.SPACING(A#, C#) - 2 * PLEAT.DEEPEN(A#, B#, C#, D#)', expected: 3.8, unit: 'cm', tolerance: 0, source: GEOMETRY },
   { about: 'edge-to-edge box pleats over 60: cloth', cells: ['60 cm', '6', 'box'], formula: '=PLEAT.CLOTH(A#, B#, PLEAT.SPACING(A#, B#) / 2, C#)', expected: 180, unit: 'cm', tolerance: 0, source: GEOMETRY },
   { about: 'double box pleats over 60, a second pair of folds under each: cloth', cells: ['60 cm', '6', 'box'], formula: '=PLEAT.CLOTH(A#, 2 * B#, PLEAT.SPACING(A#, B#) / 2, C#)', expected: 300, unit: 'cm', tolerance: 0, source: 'ratio 5:1 stated in an article on box folds, x-playn.com/whats-a-box-fold; otherwise exact geometry' },
+  { about: 'two box pleats on each side of a back: four in all', cells: ['2', '2'], formula: '=A# * B#', expected: 4, unit: '', tolerance: 0, source: PRACTICE },
+  { about: 'cloth for such a back 40 wide with pleats 3 deep, as much as for its two halves', cells: ['40 cm', '2', '3 cm', 'box'], formula: '=PLEAT.CLOTH(A#, 2 * B#, C#, D#) - 2 * PLEAT.CLOTH(A# / 2, B#, C#, D#)', expected: 0, unit: 'cm', tolerance: 0, source: PRACTICE },
 ];

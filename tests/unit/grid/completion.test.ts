@@ -4,7 +4,7 @@ import { slotAt } from '../../../src/grid/pointing.ts';
 import type { FunctionCard } from '../../../src/reckoning/protocol.ts';
 
 const card = (name: string, ...args: string[]): FunctionCard => ({
-  name, topic: 'pleat', about: `about ${name}`, asks: [], rule: '', source: '', example: '', needs: [], units: '', differs: '', repeats: 0,
+  name, trade: true, topic: 'pleat', about: `about ${name}`, asks: [], rule: '', source: '', example: '', needs: [], units: '', differs: '', repeats: 0,
   args: args.map((each) => ({ name: each, about: `what ${each} is`, kind: 'length', optional: false })),
 });
 const words: Words = {

@@ -115,6 +115,32 @@ describe('blocks of results', () => {
   });
 });
 
+describe('formulas that ask for too much', () => {
+  test.each([
+    ['=SUM(A1:ALL1000000)', 'A1:ALL1000000 has 1,000,000,000 cells, and a block in a formula can have 1,000,000: use whole columns instead, as in A:C.'],
+    ['=SEQUENCE(1000000;1000)', 'The results would fill 1,000,000,000 cells; one formula can fill 100,000.'],
+    ['=SEQUENCE(A1;A2)', 'SEQUENCE can give 100,000 numbers at most.'],
+    ['=TRANSPOSE(A:A)', 'The results would fill whole columns or rows: name the block that is meant, as in A1:A100.'],
+    ['=SUM(ARRAYFORMULA(B1:B9000*TRANSPOSE(B1:B9000)))', 'These blocks of cells make more than 1,000,000 sums: use smaller ones.'],
+    ['=REPT("x";1e9)', 'This could not be worked out with these values.'],
+  ])('%s is refused', (formula, sentence) => {
+    const cells = { A1: '1000000', A2: '1000', Z99: formula };
+    expect(new Desk(cells).show('Z99')).toBe(`! ${sentence}`);
+    const desk = new Desk({ A1: '1000000', A2: '1000' });
+    expect(desk.sentence(formula)).toBe(sentence);
+  });
+
+  test('names of whole columns and rows cost no more than what is in them', () => {
+    const desk = new Desk({ A1: '1 cm', A2: '2 cm', B1: '3 cm' });
+    desk.edit({ do: 'setName', name: 'lengths', target: { area: { sheet: 1, top: 0, left: 0, bottom: 999_999, right: 0 }, kind: 'cells' } });
+    desk.edit({ do: 'setName', name: 'first', target: { area: { sheet: 1, top: 0, left: 0, bottom: 0, right: 999 }, kind: 'cells' } });
+    desk.type({ C5: '=SUM(lengths)', C6: '=SUM(first)', C7: '=ROWS(lengths)' });
+    expect([desk.show('C5'), desk.show('C6'), desk.show('C7')]).toEqual(['3 cm', '4 cm', '1000000']);
+    desk.type({ A900: '10 cm' });
+    expect(desk.show('C5')).toBe('13 cm');
+  });
+});
+
 test('a function that fails inside the library spoils only its own cell', () => {
   const desk = new Desk({ A1: '1', B1: '=SPLIT("a b";7)', C1: '=A1+1', D1: '=B1' });
   expect([desk.show('C1'), desk.show('B1').slice(0, 1), desk.show('D1').slice(0, 1)]).toEqual(['2', '!', '!']);

@@ -166,11 +166,9 @@ describe('the catalogue', () => {
     expect(new Set(names).size).toBe(names.length);
   });
 
-  test('says all that a card needs, and its examples work', () => {
-    const desk = new Desk(CHART);
-    desk.edit({ do: 'setName', name: 'chart', target: { area: desk.area('A1:D3'), kind: 'chart' } });
+  test('says all that a card needs', () => {
     for (const card of engine.catalogue()) {
-      expect([card.about, card.rule, card.source, card.example].every((text) => text.length > 0), card.name).toBe(true);
+      expect([card.about, card.source, card.example].every((text) => text.length > 0), card.name).toBe(true);
       expect(card.example, card.name).toMatch(/^=/);
     }
   });

@@ -14,10 +14,10 @@ const plain = HyperFormula.buildEmpty({
 });
 plain._crudOperations.operations.addSheetWithId(1, 'S1');
 
-/** The tree that a formula has without any sharing; why there is none. */
+/** The tree that a formula has without any sharing; formulas that cannot be read share nothing. */
 function treeOf(formula: string, place: Place): string {
   const translated = toEngine(formula, { sheets: [{ id: 1, name: 'Fit' }], names: NAMES, ownSheet: 1 });
-  if (isFault(translated)) return `fault ${translated.sentence}`;
+  if (isFault(translated)) return 'fault';
   const { ast, errors } = plain._parser.parse(translated.text, place);
   return errors.length > 0 ? 'error' : JSON.stringify(ast);
 }
@@ -30,7 +30,7 @@ const piece = fc.oneof(
   fc.constantFrom('cm', ' cm', 'in', ' in', '"', 'cm2', ' cm2', 'm', ' m', 'yd 4 in', '°', '²'),
 );
 const sane = fc.tuple(
-  fc.constantFrom('A1', '$B$2', 'C$3', '$D4', 'SUM(A1:B2)', 'SUM($A$1:$B2)', 'SUM(A1:$B$2)', 'SUM(B2:A1)', '2.5', '3 cm', '1/4 in', 'MAX(A1,3 cm)'), fc.constantFrom('+', ' - ', '*', ' / ', '&', '>='), fc.constantFrom('A2', '$A1', '5', '2 1/4 in', '(B1+1)', 'IF(A1>2,A1,B1)'),
+  fc.constantFrom('A1', '$B$2', 'C$3', '$D4', 'SUM(A1:B2)', 'SUM($A$1:$B2)', 'SUM(A1:$B$2)', 'SUM(B2:A1)', '2.5', '3 cm', '1/4 in', 'MAX(A1,3 cm)'), fc.constantFrom('+', ' - ', '*', ' / ', '&', '>=', '&"a b"&', '; '), fc.constantFrom('A2', '$A1', '5', '2 1/4 in', '(B1+1)', 'IF(A1>2,A1,B1)'),
 ).map((parts) => parts.join(''));
 const formula = fc.oneof(sane, fc.array(piece, { minLength: 1, maxLength: 7 }).map((pieces) => pieces.join(''))).map((text) => `=${text}`);
 const place = fc.record({ sheet: fc.constant(1), row: fc.nat(12), col: fc.nat(6) }, { noNullPrototype: true });
@@ -48,11 +48,11 @@ describe('sharing', () => {
     expect(shared).toBeGreaterThan(1_000);
   }, 120_000);
 
-  test.each(['=A1+B1', '=SUM(A1:B9)*2', '=A1*2 1/4 in', '=IF(A1>3 cm, B1, C1)', '=-$A$1', '=A1 + 1'])('%s is shared', (text) => {
+  test.each(['="A1"', '=IF(A1;"x";B1)', '=A1+B1', '=SUM(A1:B9)*2', '=A1*2 1/4 in', '=IF(A1>3 cm, B1, C1)', '=-$A$1', '=A1 + 1'])('%s is shared', (text) => {
     expect(relativeText(text, { sheet: 1, row: 0, col: 0 })).toBeDefined();
   });
 
-  test.each(['="A1"', '=waist', '=Fit!A1', '=XYZ1', '=5 cm2', '=LOG10 (1)', '=A1:$B2', '=SUM(1,2)', '=TRUE', '=A1 B1', '=A1.5', '=ALM1', '=A1000001', "=5'", '=½'])('%s is read by itself', (text) => {
+  test.each(['=2"A1"', '=waist', '=Fit!A1', '=XYZ1', '=5 cm2', '=LOG10 (1)', '=A1:$B2', '=SUM(1,2)', '=TRUE', '=A1 B1', '=A1.5', '=ALM1', '=A1000001', "=5'", '=½'])('%s is read by itself', (text) => {
     expect(relativeText(text, { sheet: 1, row: 0, col: 0 })).toBeUndefined();
   });
 });

@@ -59,16 +59,19 @@ describe('parts of an engine', () => {
     methods(inside._namedExpressions, 'namedExpressionForScope');
     methods(inside._functionRegistry, 'getFunction', 'isArrayFunction', 'getRegisteredFunctionIds', 'getMetadata');
     methods(inside._crudOperations.operations, 'setCellContent', 'getOldContent', 'restoreCell', 'addRows', 'removeRows', 'addColumns', 'removeColumns', 'addSheetWithId', 'removeSheet', 'addNamedExpression', 'changeNamedExpressionExpression', 'removeNamedExpression', 'getAndClearContentChanges');
-    expect(inside._crudOperations.operations.arraySizePredictor).toBeTypeOf('object');
+    methods(inside._crudOperations.operations.arraySizePredictor, 'checkArraySize');
+    expect([...inside._functionRegistry.functionsWhichDoesNotNeedArgumentsToBeComputed]).toEqual(expect.arrayContaining(['ROW', 'ROWS', 'ISFORMULA']));
   });
 
   test('the graph', () => {
     const graphs = inside._dependencyGraph;
-    methods(graphs, 'getCell', 'getRange', 'existsEdge', 'isThereSpaceForArray', 'processCellDependencies', 'dependencyQueryAddresses', 'markAsDependentOnStructureChange', 'verticesToRecompute', 'clearDirtyVertices');
-    methods(graphs.graph, 'adjacentNodes', 'getNodes', 'getInfiniteRanges', 'markNodeAsDirty', 'addEdge', 'removeEdge', 'removeEdgeIfExists');
+    methods(graphs, 'getCell', 'getRange', 'existsEdge', 'isThereSpaceForArray', 'setNoSpaceIfArray', 'getAndClearContentChanges', 'processCellDependencies', 'dependencyQueryAddresses', 'markAsDependentOnStructureChange', 'verticesToRecompute', 'clearDirtyVertices');
+    methods(graphs.graph, 'adjacentNodes', 'getNodes', 'getInfiniteRanges', 'markChangingWithStructureNodesAsDirty', 'markNodeAsDirty', 'addEdge', 'removeEdge', 'removeEdgeIfExists');
     methods(graphs.addressMapping, 'getCell', 'getCellValue', 'sheetEntries', 'addSheetAndSetStrategyBasedOnBoundaries', 'getSheetHeight', 'getSheetWidth');
     methods(graphs.sheetMapping, 'hasSheetWithId', 'addSheetWithId');
     methods(graphs.rangeMapping, 'findSmallerRange');
+    methods(graphs.arrayMapping, 'removeArray');
+    expect(graphs.lazilyTransformingAstService).toBe(inside._lazilyTransformingAstService);
     expect(graphs.graph.nodesSparseArray).toBeInstanceOf(Array);
     expect(graphs.graph.edgesSparseArray).toBeInstanceOf(Array);
   });
@@ -210,6 +213,25 @@ describe('what is relied on', () => {
     expect(SimpleRangeValue.onlyValues([[1]]).range).toBeUndefined();
     expect(inside._dependencyGraph.graph.getInfiniteRanges()).toHaveLength(1);
     expect(inside._dependencyGraph.dependencyQueryAddresses(inside._dependencyGraph.getCell(at(2, 2))!)).toEqual([{ start: at(0, 0), end: at(1, 1) }]);
+  });
+
+  test('a block of results that is folded up keeps its formula and its own cell only', () => {
+    const inside = plain([['1', '2', '3'], ['=TRANSPOSE(A1:C1)', '=A4']]);
+    const graphs = inside._dependencyGraph;
+    const array = graphs.getCell(at(3, 0)) as InstanceType<typeof ArrayFormulaVertex>;
+    expect(inside._crudOperations.operations.arraySizePredictor.checkArraySize(array.getFormula(inside._lazilyTransformingAstService), at(1, 0))).toMatchObject({ width: 1, height: 3, isRef: false });
+    graphs.setNoSpaceIfArray(array);
+    expect([array.array.size.isRef, graphs.getCell(at(1, 0)), graphs.getCell(at(2, 0))]).toEqual([true, array, undefined]);
+    expect(graphs.getCell(at(3, 0))).toBeInstanceOf(EmptyCellVertex);
+  });
+
+  test('what a formula uses gives its places from where it stands', () => {
+    const inside = plain();
+    const { dependencies } = inside._parser.parse('=A1+B2:C3+D:D', at(4, 4));
+    const [cell, block, column] = (dependencies as { absolutize(place: Place): unknown }[]).map((each) => each.absolutize(at(4, 4)));
+    expect(cell).toEqual(at(0, 0));
+    for (const each of [block, column]) expect(each).toBeInstanceOf(AbsoluteCellRange);
+    expect((column as InstanceType<typeof AbsoluteCellRange>).height()).toBe(Infinity);
   });
 
   test('names stand in cells of a sheet below 0', () => {

@@ -2,7 +2,7 @@ import { expose } from 'comlink';
 import type { ChangeSet, FunctionCard, Reckoner } from '../../../src/reckoning/index.ts';
 import type { Book, Effect } from '../../../src/workbook/types.ts';
 
-export const CARDS: readonly FunctionCard[] = [{ name: 'EASE', topic: 'fit', about: '', asks: [], rule: '', source: '', example: '', needs: [], units: '', differs: '', args: [], repeats: 0 }];
+export const CARDS: readonly FunctionCard[] = [{ name: 'EASE', trade: true, topic: 'fit', about: '', asks: [], rule: '', source: '', example: '', needs: [], units: '', differs: '', args: [], repeats: 0 }];
 
 /** Records what it is told; its results say no more than which revision they are. */
 export class RecordingReckoner implements Reckoner {

@@ -42,7 +42,7 @@ const USUAL_ROWS = {
   'usual fullness': ['style | from | to | source', 'gathers, medium cloth | 1.5 | 2 | invented', 'ruffle | 2 | 3 | invented'],
   'usual allowances': ['where | from | to | source', 'side seam | 1.5 cm | 2.5 cm | invented', 'neck edge | 6 mm | 1 cm | invented'],
   'usual steps': ['sold | step | source', 'cloth by the metre | 10 cm | invented', 'cloth by the yard | 1/8 yd | invented'],
-  'usual needles': ['cloth | needle | stitch from | stitch to | source', "poplin | '80/12 | 2 mm | 2.5 mm | invented", "jersey | '75/11 ball point | 2.5 mm | 3 mm | invented"],
+  'usual needles': ['cloth | needle | stitch from | stitch to | source', "poplin | '80/12 | 2 | 2.5 | invented", "jersey | '75/11 ball point | 2.5 | 3 | invented"],
 } as const;
 
 export const block = (...rows: readonly string[]): CellBlock => new CellBlock(grid(...rows));

@@ -8,28 +8,36 @@ import type { Check } from '../../published/data/check.ts';
 import { CIRCLE_SKIRT, HEM, HEM_SWEEP } from '../../published/data/circle-skirt.ts';
 import { BIAS, BUTTONS, CLOTH, GATHERS, GODETS, GORES, SHRINKAGE } from '../../published/data/cloth.ts';
 import { CONVERT, CONVERT_REFUSED } from '../../published/data/convert.ts';
-import { DARTS, EASE, ELASTIC, SLEEVE, STRETCH } from '../../published/data/fit.ts';
+import { DARTS, EASE, EASE_FROM_MEMORY, EASE_USUAL, ELASTIC, SAFETY, SLEEVE, SLEEVE_FROM_MEMORY, STRETCH } from '../../published/data/fit.ts';
 import { LETTER_SIZES, LETTERS } from '../../published/data/letter-sizes.ts';
 import { PLEATS } from '../../published/data/pleats.ts';
 import { NESTED, SEAM } from '../../published/data/seam.ts';
 import { JIS_BUST, JIS_HIP_OF_9, JIS_STATURE, MISSES, SIZE_BLEND, SIZE_CHOICE } from '../../published/data/size-choice.ts';
+import { USUAL_TABLES } from '../../published/data/usual-tables.ts';
 import { WOMEN } from '../../published/data/survey-women.ts';
-import { chart } from './charts.ts';
+import { block, chart } from './charts.ts';
 import { cellValue, evaluate } from './formula.ts';
 
 const sheet = (rows: readonly (readonly string[])[]): ReturnType<typeof chart> => chart(...rows.map((row) => row.join('|')));
-const charts = { misses: sheet(MISSES), nested: sheet(NESTED), jisBust: sheet(JIS_BUST), jisHip: sheet(JIS_HIP_OF_9), jisStature: sheet(JIS_STATURE) };
+const tables = Object.fromEntries(Object.entries(USUAL_TABLES).map(([name, rows]) => [name, block(...rows.map((row) => row.join(' | ')))]));
+const charts = { ...tables,  misses: sheet(MISSES), nested: sheet(NESTED), jisBust: sheet(JIS_BUST), jisHip: sheet(JIS_HIP_OF_9), jisStature: sheet(JIS_STATURE) };
 
 function run({ formula, cells }: Pick<Check, 'formula' | 'cells'>): ReturnType<typeof evaluate> {
   const names = Object.fromEntries(cells.map((raw, i) => [String.fromCharCode(65 + i), cellValue(raw)]));
   return evaluate(formula.replaceAll('#', ''), { ...charts, ...names });
 }
 
-describe.each(Object.entries({ CIRCLE_SKIRT, HEM_SWEEP, HEM, PLEATS, SEAM, SIZE_CHOICE, SIZE_BLEND, EASE, STRETCH, ELASTIC, DARTS, SLEEVE, CLOTH, SHRINKAGE, GATHERS, GORES, GODETS, BIAS, BUTTONS, CONVERT }))('%s', (_, checks: readonly Check[]) => {
+describe.each(Object.entries({ CIRCLE_SKIRT, HEM_SWEEP, HEM, PLEATS, SEAM, SIZE_CHOICE, SIZE_BLEND, EASE, EASE_USUAL, EASE_FROM_MEMORY, STRETCH, ELASTIC, DARTS, SLEEVE, SLEEVE_FROM_MEMORY, SAFETY, CLOTH, SHRINKAGE, GATHERS, GORES, GODETS, BIAS, BUTTONS, CONVERT }))('%s', (_, checks: readonly Check[]) => {
   it.each(checks.map((check) => [check.about, check] as const))('%s', (__, check) => {
     const value = run(check);
-    if (typeof check.expected === 'string' || typeof value !== 'object' || !('dimension' in value)) expect(value).toBe(check.expected);
-    else expect(Math.abs(amountIn(value, check.unit) - check.expected)).toBeLessThanOrEqual(Math.max(check.tolerance, 1e-9));
+    if (typeof check.expected === 'string' || typeof value !== 'object' || !('low' in value || 'dimension' in value)) {
+      expect(value).toBe(check.expected);
+      return;
+    }
+    const got = ('low' in value ? [value.low, value.high] : [value]).map((each) => amountIn(each, check.unit));
+    const expected = typeof check.expected === 'number' ? [check.expected] : check.expected;
+    expect(got).toHaveLength(expected.length);
+    for (const [e, end] of expected.entries()) expect(Math.abs((got[e] as number) - end)).toBeLessThanOrEqual(Math.max(check.tolerance, 1e-9));
   });
 });
 

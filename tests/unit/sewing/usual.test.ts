@@ -24,7 +24,7 @@ const sentence = (table: Value, ...words: string[]): string => {
 describe('a table of usual values', () => {
   it('gives the range of the one row that fits, in its own unit', () => {
     expect(value('=EASE.USUAL(usual ease, "Dress", " bust", "fitted")')).toEqual(cellValue('5–8 cm'));
-    expect(value('=STITCH.USUAL(usual needles, "poplin")')).toEqual(cellValue('2–2.5 mm'));
+    expect(value('=STITCH.USUAL(usual needles, "poplin")')).toEqual(cellValue('2–2.5'));
     expect(value('=FULLNESS.USUAL(usual fullness, "ruffle")')).toEqual(cellValue('2–3'));
   });
 

@@ -1,5 +1,10 @@
-/** SORT and UNIQUE, which compare the bare numbers of figures: only figures of one kind may be compared. */
-import { CellError, SimpleRangeValue } from '../internals.ts';
+/**
+ * SORT and UNIQUE, which compare the bare numbers of figures, so that only
+ * figures of one kind may be compared; and SEQUENCE, which could ask for more
+ * cells than there is memory for.
+ */
+import { CellError, ErrorType, SimpleRangeValue } from '../internals.ts';
+import { MOST_FILLED } from '../reach.ts';
 import { Bracket, isNumeric, Refusal } from '../values.ts';
 import { Kinds } from './kinds.ts';
 import type { Call, Given, Own } from './tools.ts';
@@ -43,4 +48,13 @@ export const UNIQUE: Own = (call) => {
     fault = mixture(call, block, (row, col) => (isTrue(across?.value) ? row : col) === line);
   }
   return fault ?? call.library();
+};
+
+export const SEQUENCE: Own = (call) => {
+  const [first, ...rest] = call.given;
+  const fault = (first && call.unitFault(first)) ?? others(call);
+  if (fault) return fault;
+  const [rows, columns] = [first, rest[0]].map((given) => (typeof given?.value === 'number' ? given.value : 1));
+  if (rows! * columns! > MOST_FILLED) return new Refusal(ErrorType.NUM, `SEQUENCE can give ${MOST_FILLED.toLocaleString('en')} numbers at most.`);
+  return call.library();
 };

@@ -4,7 +4,7 @@
  * brings, no bare number of millimetres can come out of it.
  */
 import { AVERAGE, MAX, MIN, SUM, subtotal } from './aggregate.ts';
-import { SORT, UNIQUE } from './blocks.ts';
+import { SEQUENCE, SORT, UNIQUE } from './blocks.ts';
 import { dated, TIMEVALUE } from './calendar.ts';
 import { AVERAGEIF, COUNTIF, COUNTIFS, MAXIFS, MINIFS, SUMIF, SUMIFS } from './conditional.ts';
 import { keeps } from './keeps.ts';
@@ -64,7 +64,7 @@ const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
   ...named(own(ROUNDDOWN), 'ROUNDDOWN TRUNC'),
   ...Object.entries({
     AVERAGE, AVERAGEIF, COLUMNS, COUNTIF, COUNTIFS, HLOOKUP, INT, MATCH, MAX, MAXIFS, MIN, MINIFS, MOD, POWER, PRODUCT, QUOTIENT, ROUND, ROUNDUP, ROWS,
-    SORT, SQRT, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
+    SEQUENCE, SORT, SQRT, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
   }).map(([name, fn]): [string, Policy] => [name, own(fn)]),
   ['TIMEVALUE', own(TIMEVALUE)],
   ...named(own(dated), 'WORKDAY WORKDAY.INTL'),

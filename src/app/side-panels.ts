@@ -1,0 +1,120 @@
+/**
+ * The panels at the side other than the working and side by side: find and
+ * replace, how cells show, the history. What they are shown, and how their
+ * wishes are granted.
+ */
+import { html, nothing, type TemplateResult } from 'lit';
+import type { FindPanel, FindWish, LookChange } from '../panels/index.ts';
+import { cellAt } from '../workbook/index.ts';
+import { changeLook, lookOff, looksMixed } from './arrange.ts';
+import { CellDialogs, type CellDialogScreens } from './cell-dialogs.ts';
+import { textAt } from './cell-values.ts';
+import type { Desk } from './desk.ts';
+import { Finding } from './finding.ts';
+import { LookingBack } from './looking-back.ts';
+import { areaInWords } from './naming.ts';
+import { toggleInput } from './wishes.ts';
+
+export type PanelName = 'working' | 'side-by-side' | 'find' | 'format' | 'history';
+
+export const PANEL_TITLES: Readonly<Record<PanelName, string>> = {
+  working: 'Working', 'side-by-side': 'Side by side', find: 'Find and replace', format: 'How cells show', history: 'History',
+};
+
+export interface PanelScreens extends CellDialogScreens {
+  openFind(replace: boolean): void;
+  findStep(by: 1 | -1): void;
+  openFormat(): void;
+  openHistory(onlyCell: boolean): void;
+}
+
+interface Host {
+  readonly renderRoot: HTMLElement | DocumentFragment;
+  readonly updateComplete: Promise<unknown>;
+  requestUpdate(): void;
+}
+
+export class SidePanels {
+  readonly #finding: Finding;
+  readonly #lookingBack: LookingBack;
+  readonly #dialogs: CellDialogs;
+
+  /** @param show brings a panel to the side */
+  constructor(private readonly host: Host, private readonly desk: () => Desk, private readonly show: (panel: PanelName) => void) {
+    this.#finding = new Finding(desk, () => host.requestUpdate());
+    this.#lookingBack = new LookingBack(desk);
+    this.#dialogs = new CellDialogs(host, desk);
+  }
+
+  get screens(): PanelScreens {
+    return {
+      ...this.#dialogs.screens,
+      openFind: (replace) => void this.#open('find', (panel) => (panel as FindPanel).focus({ replace })),
+      findStep: (by) => {
+        if (this.#finding.wish.text === '') this.screens.openFind(false);
+        else this.#finding.step(by);
+      },
+      openFormat: () => void this.#open('format'),
+      openHistory: (onlyCell) => {
+        this.#lookingBack.showCell(onlyCell);
+        void this.#open('history');
+      },
+    };
+  }
+
+  /** `nothing` for a panel that is not one of these. */
+  render(panel: PanelName): TemplateResult | typeof nothing {
+    const desk = this.desk();
+    const readonly = desk.reading !== null;
+    switch (panel) {
+      case 'find': {
+        const finding = this.#finding;
+        finding.refresh();
+        return html`<tt-find .wish=${finding.wish} .found=${finding.rows} .count=${finding.count} .at=${finding.at} .sheetName=${desk.sheet.name} .sentence=${finding.sentence} ?readonly=${readonly}></tt-find>`;
+      }
+      case 'format': {
+        const { row, col } = desk.selection.focus;
+        const cell = cellAt(desk.sheet, row, col);
+        return html`<tt-cell-format .place=${areaInWords(desk.book, desk.area)} .sample=${textAt(desk, desk.sheetId)(row, col)} .look=${cell?.look ?? {}} ?input=${cell?.input ?? false}
+          ?mixed=${looksMixed(desk)} ?readonly=${readonly}></tt-cell-format>`;
+      }
+      case 'history': {
+        const back = this.#lookingBack;
+        const { rows, earlier } = back.shown;
+        return html`<tt-history .rows=${rows} ?earlier=${earlier} .cell=${back.cell} ?onlyCell=${back.onlyCell} ?readonly=${readonly}></tt-history>`;
+      }
+      default: return nothing;
+    }
+  }
+
+  renderDialogs(): TemplateResult {
+    return this.#dialogs.render();
+  }
+
+  listen(root: EventTarget): void {
+    const on = <T>(type: string, handle: (detail: T) => void) => root.addEventListener(type, (event) => {
+      handle((event as CustomEvent<T>).detail);
+      this.host.requestUpdate();
+    });
+    on<FindWish>('tt-find', (wish) => this.#finding.seek(wish));
+    on<{ at: number }>('tt-find-go', ({ at }) => this.#finding.go(at));
+    on<{ by: 1 | -1 }>('tt-find-step', ({ by }) => this.#finding.step(by));
+    on<{ at: number | null; by: string }>('tt-replace', ({ at, by }) => this.#finding.replace(at, by));
+    on<LookChange>('tt-look', (change) => changeLook(this.desk(), change));
+    on('tt-look-off', () => lookOff(this.desk()));
+    on('tt-mark-input', () => toggleInput(this.desk()));
+    on<{ onlyCell: boolean }>('tt-history', ({ onlyCell }) => this.#lookingBack.showCell(onlyCell));
+    on('tt-history-more', () => this.#lookingBack.showMore());
+    on<{ index: number }>('tt-restore-cell', ({ index }) => this.#lookingBack.putBack(index));
+    on<{ index: number }>('tt-restore-book', ({ index }) => this.#lookingBack.restoreBook(index));
+    this.#dialogs.listen(root);
+  }
+
+  async #open(panel: PanelName, focus = (element: HTMLElement) => element.focus()): Promise<void> {
+    this.show(panel);
+    await this.host.updateComplete;
+    const element = this.host.renderRoot.querySelector<HTMLElement & { updateComplete: Promise<unknown> }>(`aside > :is(tt-find, tt-cell-format, tt-history)`);
+    await element?.updateComplete;
+    if (element) focus(element);
+  }
+}
