@@ -4,13 +4,14 @@
  * Looked up once for each state of the sheet: most edits change none of it.
  */
 import { isFormula } from '../formula/index.ts';
-import { hiddenColumns, hiddenRows, type Condition, type Row, type Runs, type Sheet } from '../workbook/index.ts';
+import { hiddenColumns, hiddenRows, usedArea, type Condition, type Row, type Runs, type Sheet } from '../workbook/index.ts';
 
 type Tall = readonly (readonly [row: number, lines: number])[];
 
 const NONE: Tall = [];
 const linesOfRow = new WeakMap<Row, number>();
 const tallOf = new WeakMap<Sheet['rows'], Tall>();
+const usedOf = new WeakMap<Sheet['rows'], { readonly rows: number; readonly cols: number }>();
 const rowsHidden = new WeakMap<object, { readonly by: Sheet['hidden']; readonly rows: Runs }>();
 
 /** Lines of the text with the most of them; a formula is one line, however its result is. */
@@ -35,6 +36,16 @@ export function tallRows({ rows }: Sheet): Tall {
   const made = tall.length ? tall : NONE;
   tallOf.set(rows, made);
   return made;
+}
+
+/** Counts of rows and columns that hold something. */
+export function usedBy(sheet: Sheet): { readonly rows: number; readonly cols: number } {
+  let used = usedOf.get(sheet.rows);
+  if (used) return used;
+  const area = usedArea(sheet);
+  used = area ? { rows: area.bottom + 1, cols: area.right + 1 } : { rows: 0, cols: 0 };
+  usedOf.set(sheet.rows, used);
+  return used;
 }
 
 /** The same lists for as long as nothing was hidden, shown or matched. */

@@ -2,10 +2,10 @@
 import { columnName, isFormula } from '../formula/index.ts';
 import { readQuantity, show, showSpan, type ShowAs } from '../quantities/index.ts';
 import type { Results } from '../reckoning/index.ts';
-import { LIMITS, frozenOf, usedArea, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
+import { LIMITS, frozenOf, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
 import type { CellView, SheetView } from '../grid/index.ts';
 import { shownResult } from '../panels/index.ts';
-import { conditionOf, hiddenOf, tallRows } from './sheet-shape.ts';
+import { conditionOf, hiddenOf, tallRows, usedBy } from './sheet-shape.ts';
 
 const ROWS = 100;
 const COLUMNS = 26;
@@ -20,15 +20,15 @@ export interface Reach {
 
 /** @param waiting the engine has not answered the last edit yet */
 export function sheetView(sheet: Sheet, results: Results, as: ShowAs, waiting: boolean, reach: Reach = { rows: 0, columns: 0 }): SheetView {
-  const used = usedArea(sheet);
+  const used = usedBy(sheet);
   const hidden = hiddenOf(sheet);
   const { rows, columns } = frozenOf(sheet);
   return {
     id: sheet.id,
     name: sheet.name,
-    rowCount: Math.min(LIMITS.rows, Math.max(ROWS, (used?.bottom ?? 0) + 50, reach.rows)),
-    colCount: Math.min(LIMITS.columns, Math.max(COLUMNS, (used?.right ?? 0) + 5, reach.columns)),
-    used: { rows: used ? used.bottom + 1 : 0, cols: used ? used.right + 1 : 0 },
+    rowCount: Math.min(LIMITS.rows, Math.max(ROWS, used.rows + 49, reach.rows)),
+    colCount: Math.min(LIMITS.columns, Math.max(COLUMNS, used.cols + 4, reach.columns)),
+    used,
     width: (col) => sheet.widths[col] ?? (col === 0 ? LABEL_WIDTH : USUAL_WIDTH),
     columnTitle: columnName,
     ...(hidden && { hidden }),

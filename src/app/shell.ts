@@ -108,7 +108,8 @@ export class App extends LitElement {
     const kept = keptInWords(desk);
     // The same lists while they say the same, so that the grid is not asked to draw.
     const names = this.#names.of([book.names], () => book.names.map(({ name }) => name));
-    const sheets = this.#sheets.of([book.sheets], () => book.sheets.map(({ name }) => name));
+    const sheetNames = book.sheets.map(({ name }) => name);
+    const sheets = this.#sheets.of([sheetNames.join('\n')], () => sheetNames);
     const comparing = this.panel === 'side-by-side';
     const done = desk.history.done.at(-1);
     const undone = desk.history.undone.at(-1);

@@ -21,6 +21,8 @@ export const PANEL_TITLES: Readonly<Record<PanelName, string>> = {
   working: 'Working', 'side-by-side': 'Side by side', find: 'Find and replace', format: 'How cells show', history: 'History',
 };
 
+const PANELS: readonly string[] = ['tt-find', 'tt-cell-format', 'tt-history'];
+
 export interface PanelScreens extends CellDialogScreens {
   openFind(replace: boolean): void;
   findStep(by: 1 | -1): void;
@@ -107,13 +109,19 @@ export class SidePanels {
     on('tt-history-more', () => this.#lookingBack.showMore());
     on<{ index: number }>('tt-restore-cell', ({ index }) => this.#lookingBack.putBack(index));
     on<{ index: number }>('tt-restore-book', ({ index }) => this.#lookingBack.restoreBook(index));
+    root.addEventListener('keydown', (event) => {
+      const panel = event.composedPath().find((each) => each instanceof HTMLElement && PANELS.includes(each.localName));
+      if (!panel || (event as KeyboardEvent).key !== 'Escape' || (event as KeyboardEvent).isComposing) return;
+      event.preventDefault();
+      panel.dispatchEvent(new CustomEvent('tt-close', { bubbles: true, composed: true }));
+    });
     this.#dialogs.listen(root);
   }
 
   async #open(panel: PanelName, focus = (element: HTMLElement) => element.focus()): Promise<void> {
     this.show(panel);
     await this.host.updateComplete;
-    const element = this.host.renderRoot.querySelector<HTMLElement & { updateComplete: Promise<unknown> }>(`aside > :is(tt-find, tt-cell-format, tt-history)`);
+    const element = this.host.renderRoot.querySelector<HTMLElement & { updateComplete: Promise<unknown> }>(`aside > :is(${PANELS.join()})`);
     await element?.updateComplete;
     if (element) focus(element);
   }

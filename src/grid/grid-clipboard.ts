@@ -1,7 +1,8 @@
 /**
  * Copy, cut and paste of the selected cells through the browser's own clipboard
  * events. What is large is written a little later: its text is put together in
- * slices, so that the page never stands still, and promised to the clipboard.
+ * slices, so that the page never stands still, and promised to the clipboard;
+ * as text only, because browsers read promised HTML through, all at once.
  */
 import { bestTable } from './clip-html.ts';
 import { toHtml, toTsv } from './clipboard.ts';
@@ -34,28 +35,18 @@ export function textsOf(view: SheetView, area: CellArea): string[][] {
   return Array.from({ length: area.bottom - area.top + 1 }, (_, at) => rowTexts(view, area.top + at, area));
 }
 
-interface Written {
-  readonly text: string;
-  readonly html: string;
-}
-
-const written = (table: readonly (readonly string[])[]): Written => ({ text: toTsv(table), html: toHtml(table) });
-
 /** All of one view: a sheet that changes meanwhile is read anew. */
-async function writtenInSlices(host: ClipboardHost, area: CellArea): Promise<Written> {
+async function textInSlices(host: ClipboardHost, area: CellArea): Promise<string> {
   const sheet = host.view.id;
   for (let tries = 0; tries < TRIES && host.view.id === sheet; tries++) {
     const { view } = host;
     const lines: string[] = [];
-    const rows: string[] = [];
     const whole = await inSlices(area.bottom - area.top + 1, (at) => {
       if (host.view !== view) return false;
-      const line = [rowTexts(view, area.top + at, area)];
-      lines.push(toTsv(line));
-      rows.push(toHtml(line).slice('<table>'.length, -'</table>'.length));
+      lines.push(toTsv([rowTexts(view, area.top + at, area)]));
       return true;
     });
-    if (whole) return { text: lines.join('\n'), html: `<table>${rows.join('')}</table>` };
+    if (whole) return lines.join('\n');
   }
   throw new Error('The sheet changed while it was being copied. Copy it again.');
 }
@@ -81,9 +72,10 @@ export class GridClipboard {
       send(host, type, { area, text: promised(host, area), data });
       return;
     }
-    const { text, html } = written(textsOf(host.view, area));
+    const table = textsOf(host.view, area);
+    const text = toTsv(table);
     data?.setData('text/plain', text);
-    data?.setData('text/html', html);
+    data?.setData('text/html', toHtml(table));
     send(host, type, { area, text, data });
   }
 
@@ -109,13 +101,9 @@ const canPromise = (): boolean => 'clipboard' in navigator && typeof ClipboardIt
 
 /** Promises the cells to the clipboard; gives their text once they are there. */
 async function promised(host: ClipboardHost, area: CellArea): Promise<string> {
-  const whole = writtenInSlices(host, area);
+  const whole = textInSlices(host, area);
   // Told of by what follows, even where the browser refuses the promise first.
   whole.catch(() => undefined);
-  const blob = (kind: 'text/plain' | 'text/html', pick: (each: Written) => string): Promise<Blob> => whole.then((each) => new Blob([pick(each)], { type: kind }));
-  await navigator.clipboard.write([new ClipboardItem({
-    'text/plain': blob('text/plain', ({ text }) => text),
-    'text/html': blob('text/html', ({ html }) => html),
-  })]);
-  return (await whole).text;
+  await navigator.clipboard.write([new ClipboardItem({ 'text/plain': whole.then((text) => new Blob([text], { type: 'text/plain' })) })]);
+  return whole;
 }

@@ -56,7 +56,7 @@ export function gridTemplate(parts: GridParts): TemplateResult {
           <div class="head ${stay.rows > 0 ? 'more' : ''}" role="none">
             <div class="over">${over(parts, 'corner')}</div>
             <div role="rowgroup">
-              ${guard([view, geometry, across, ...Object.values(selected)], () => headTemplate({ view, geometry, across, selected }))}
+              ${guard([view.id, titlesOf(parts), geometry, across, ...Object.values(selected)], () => headTemplate({ view, geometry, across, selected }))}
               ${stay.rows > 0 ? repeat(frozenRows(geometry), (row) => row, (row) => line(row, parts)) : nothing}
             </div>
             ${over(parts, 'top')}
@@ -71,6 +71,11 @@ export function gridTemplate(parts: GridParts): TemplateResult {
     ${editor.core.helper()}
     <p class="hidden" id="how">${howTo(parts.readonly)}</p>
     <p class="hidden" role="status">${parts.said}</p>`;
+}
+
+/** All that the headings say, to tell whether they have to be drawn anew. */
+function titlesOf({ view, across }: GridParts): string {
+  return [...across.kept, ...across.tracks].map((track) => ('col' in track ? `${view.columnTitle?.(track.col) ?? ''}\n${view.filtered?.(track.col) ?? ''}` : '')).join('\n');
 }
 
 function frozenRows({ stay, rows }: Geometry): number[] {

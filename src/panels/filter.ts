@@ -58,6 +58,7 @@ export class FilterPanel extends LitElement {
     this.on = on;
     this.sentence = '';
     this.dialog.showModal();
+    void this.updateComplete.then(() => this.renderRoot.querySelector('select')?.focus());
   }
 
   override render(): TemplateResult {

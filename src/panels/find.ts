@@ -106,6 +106,12 @@ export class FindPanel extends LitElement {
     `;
   }
 
+  protected override updated(): void {
+    // A button that can do no more lets go of the focus.
+    const at = (this.renderRoot as ShadowRoot).activeElement;
+    if (at instanceof HTMLButtonElement && at.disabled) this.replacement.focus();
+  }
+
   #counted(): string {
     const { wish, count, at } = this;
     if (wish.text === '') return '';

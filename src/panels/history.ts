@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { controls } from '../look/index.ts';
 import type { Area } from '../workbook/index.ts';
 
@@ -68,6 +69,8 @@ export class HistoryPanel extends LitElement {
   /** Nothing can be changed. */
   @property({ type: Boolean }) readonly = false;
 
+  #wasHere = false;
+
   override focus(options?: FocusOptions): void {
     this.renderRoot.querySelector<HTMLElement>('header button')?.focus(options);
   }
@@ -78,7 +81,7 @@ export class HistoryPanel extends LitElement {
       <header><h2>History</h2><button @click=${() => this.#send('tt-close')}>Close</button></header>
       <label><input type="checkbox" .checked=${this.onlyCell} @change=${(event: Event) => this.#send('tt-history', { onlyCell: (event.target as HTMLInputElement).checked })}> Only what changed ${this.cell}</label>
       ${this.rows.length === 0 ? html`<p class="soft">${this.onlyCell ? `Nothing has changed ${this.cell} as far back as is known.` : 'Nothing has been changed yet. Every change will stand here with its time.'}</p>` : nothing}
-      <ol aria-label="Changes, the latest first">${this.rows.map((row) => {
+      <ol aria-label="Changes, the latest first">${repeat(this.rows, ({ index }) => index, (row) => {
         const heading = dayOf(row.at);
         const first = heading !== day;
         day = heading;
@@ -86,6 +89,15 @@ export class HistoryPanel extends LitElement {
       })}</ol>
       ${this.earlier ? html`<button class="far" @click=${() => this.#send('tt-history-more')}>Show earlier changes</button>` : nothing}
     `;
+  }
+
+  protected override willUpdate(): void {
+    this.#wasHere = (this.renderRoot as ShadowRoot | undefined)?.activeElement !== null && this.hasUpdated;
+  }
+
+  protected override updated(): void {
+    // The button that was pressed may be gone: what it offered is done.
+    if (this.#wasHere && (this.renderRoot as ShadowRoot).activeElement === null) this.focus();
   }
 
   #row({ index, at, way, label, cells, more, area, canPutBack }: HistoryRow) {

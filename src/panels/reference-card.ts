@@ -2,17 +2,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { ShowAs } from '../quantities/index.ts';
 import type { Example, FunctionCard, Result } from '../reckoning/index.ts';
+import { argumentInWords, signatureOf } from './reference-words.ts';
 import { shownResult } from './shown.ts';
 
 /** What came of a formula, or why nothing did. */
 export type Tried = { readonly formula: string } & ({ readonly example: Example } | { readonly sentence: string });
-
-type Arg = FunctionCard['args'][number];
-
-const argName = ({ name, optional }: Arg): string => (optional ? `[${name}]` : name);
-
-/** `PLEAT.DEPTH(cloth, finished, pleats, [kind])`. */
-export const signatureOf = ({ name, args, repeats }: FunctionCard): string => `${name}(${args.map(argName).join(', ')}${repeats ? ', …' : ''})`;
 
 /** What is told of a function, up to its example. */
 export function facts(card: FunctionCard): TemplateResult {
@@ -22,15 +16,10 @@ export function facts(card: FunctionCard): TemplateResult {
     <p class="about">${about}</p>
     ${rule ? html`<p class="rule">${rule}</p>` : nothing}
     ${args.length ? html`<h4>What goes in</h4><dl>${args.map((arg, i) => html`
-      <dt>${arg.name}</dt><dd>${arg.about} <span class="soft">${remarks(card, arg, i)}</span></dd>`)}</dl>` : nothing}
+      <dt>${arg.name}</dt><dd>${arg.about} <span class="soft">${argumentInWords(card, i)}</span></dd>`)}</dl>` : nothing}
     <h4>Units</h4><p>${units}</p>
     ${differs ? html`<h4>Not as in the standard</h4><p class="note">${differs}</p>` : nothing}
   `;
-}
-
-function remarks({ args, repeats }: FunctionCard, { kind, optional, choices }: Arg, place: number): string {
-  const again = place >= args.length - repeats ? 'may be given again' : '';
-  return [choices ? `one of ${choices.map((choice) => `"${choice}"`).join(', ')}` : kind, optional ? 'may be left out' : '', again].filter(Boolean).join('; ');
 }
 
 export function source({ source: text }: FunctionCard): TemplateResult {

@@ -34,6 +34,8 @@ const entryOf = ({ name, asks, about, topic, args, rule }: FunctionCard, id: num
 
 /** The standard functions come after those of the trade that fit as well. */
 const AFTER = 0.8;
+/** What fits less than this part of the best is no help. */
+const LEAST = 0.04;
 /** Cards that are found at most. */
 const MOST = 60;
 
@@ -63,9 +65,11 @@ export class ReferenceSearch {
     }).map(({ id, score, queryTerms }) => [id as number, score * queryTerms.length ** 2]));
     const scored = this.cards.map((card, id) => {
       const asked = literal(card, phrase);
-      return { card, score: asked * Math.max(found.get(id) ?? 0, asked - 1) + called(card, name) };
+      return { card, fits: asked * Math.max(found.get(id) ?? 0, asked - 1), called: called(card, name) };
     });
-    return scored.filter(({ score }) => score > 0).sort((a, b) => b.score - a.score).slice(0, MOST).map(({ card }) => card);
+    const least = LEAST * Math.max(...scored.map(({ fits }) => fits));
+    return scored.filter(({ fits, called: by }) => by > 0 || (fits > 0 && fits >= least))
+      .sort((a, b) => b.fits + b.called - a.fits - a.called).slice(0, MOST).map(({ card }) => card);
   }
 }
 

@@ -20,6 +20,7 @@ export const referenceStyles = css`
   .card { flex: 1; min-height: 0; overflow: auto; padding: var(--gap-4) var(--gap-5) var(--gap-5); }
   .card .back { display: none; }
   .card h3 { font: 600 1.05rem/1.4 var(--face-sum); overflow-wrap: anywhere; }
+  .card h3.plain { font-family: var(--face-title); }
   .card h3 .rest { font-weight: 400; }
   .card h4 { font: 600 var(--size) var(--face); margin: var(--gap-4) 0 var(--gap-1); }
   .card p { margin: var(--gap-2) 0; }
@@ -30,7 +31,7 @@ export const referenceStyles = css`
   dd { margin: 0; }
   dd .soft { white-space: normal; }
   .try { background: var(--tissue); border-radius: var(--round); padding: var(--gap-3); margin-top: var(--gap-4); }
-  .try h4 { margin: 0 0 var(--gap-2); }
+  .try label { display: block; font-weight: 600; }
   .try textarea { width: 100%; font-family: var(--face-sum); resize: vertical; min-height: 34px; field-sizing: content; }
   .try .result { margin: var(--gap-2) 0; min-height: 1.9em; }
   .try .result p { margin: 0; }

@@ -113,8 +113,8 @@ export class ReferencePanel extends LitElement {
       <button class="back" @click=${this.#back}>Back to the list</button>
       ${facts(card)}
       <div class="try">
-        <h4 id="try-title">Try it</h4>
-        <textarea rows="1" aria-labelledby="try-title" spellcheck="false" autocapitalize="off" .value=${formula} @input=${this.#typed} @keydown=${this.#entered}></textarea>
+        <label for="try">Try it</label>
+        <textarea id="try" rows="1" spellcheck="false" autocapitalize="off" .value=${formula} @input=${this.#typed} @keydown=${this.#entered}></textarea>
         <div class="result" aria-live=${formula === card.example ? 'off' : 'polite'}>${outcome(tried, this.as)}</div>
         <div class="tools">
           <button class="main" ?disabled=${place === ''} @click=${this.#put}>Put it into ${place || 'the selected cell'}${this.filled ? ', in place of what is there' : ''}</button>
@@ -129,8 +129,9 @@ export class ReferencePanel extends LitElement {
   }
 
   #welcome() {
-    return html`<div class="card" role="region" aria-label="How to find a function">
-      <p class="about">A function works something out: it has a name, and in brackets what goes in.</p>
+    return html`<div class="card" role="region" aria-labelledby="card-title">
+      <h3 id="card-title" class="plain">A function works something out</h3>
+      <p>It has a name, and in brackets what goes in.</p>
       <p>Type what you want to know, in your own words, or choose from the list. Each function has an example that you can change and put into your sheet.</p>
       <h4>Such as</h4>
       <div class="tools">${QUESTIONS.map((question) => html`<button @click=${() => this.#ask(question)}>${question}</button>`)}</div>

@@ -41,6 +41,7 @@ export class SortPanel extends LitElement {
     this.keys = [{ col: first, descending: false }];
     this.sentence = '';
     this.dialog.showModal();
+    void this.updateComplete.then(() => this.renderRoot.querySelector('select')?.focus());
   }
 
   override render(): TemplateResult {

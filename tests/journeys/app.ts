@@ -27,6 +27,7 @@ const MOST_TABS = 300;
 
 /** Nothing is kept on the device: the app starts as for the first time. */
 async function forgetEverything(): Promise<void> {
+  localStorage.removeItem('tape-and-tally theme');
   await new Promise<void>((resolve, reject) => {
     const gone = indexedDB.deleteDatabase('tape-and-tally');
     gone.onsuccess = () => resolve();

@@ -15,7 +15,7 @@ before(async function () {
   this.timeout(60_000);
   app = await App.open();
 });
-beforeEach(function () { this.timeout(60_000); });
+beforeEach(function () { this.currentTest!.timeout(60_000); });
 afterEach(() => app.expectNoTrouble());
 after(() => app.close());
 

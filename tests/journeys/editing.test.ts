@@ -13,6 +13,7 @@ before(async function () {
 });
 beforeEach(async function () {
   this.timeout(60_000);
+  this.currentTest!.timeout(60_000);
   await app.run('Add a blank sheet');
 });
 afterEach(async () => {

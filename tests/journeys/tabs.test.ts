@@ -5,7 +5,7 @@ import { App, press } from './app.ts';
 
 const PATIENCE = { timeout: 20_000 };
 
-beforeEach(function () { this.timeout(90_000); });
+beforeEach(function () { this.currentTest!.timeout(90_000); });
 
 it('one tab writes; the other reads, says so, and goes on when the first is closed', async () => {
   const first = await App.open();

@@ -172,6 +172,8 @@ export class Host {
     else if (act === 'removeRows') this.operations.removeRows(command);
     else if (act === 'insertColumns') this.operations.addColumns(command);
     else this.operations.removeColumns(command);
+    // A whole column is not marked when an empty row comes or goes, but the places kept with it are others now.
+    for (const column of this.graphs.graph.getInfiniteRanges()) column.clearCache();
     this.changed.shift(sheet, { ...SHIFTS[act], at, count });
     this.#followUnread({ do: act, sheet, at, count });
   }

@@ -123,6 +123,7 @@ declare module '*/hyperformula/es/AbsoluteCellRange.mjs' {
     width(): number;
     height(): number;
     addressInRange(address: CellAddress): boolean;
+    doesOverlap(other: CellRange): boolean;
   }
 }
 
@@ -183,6 +184,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     width(): number;
     height(): number;
     addressInRange(address: CellAddress): boolean;
+    doesOverlap(other: CellRange): boolean;
   }
   export interface Language { buildErrorMapping(): Readonly<Record<string, string>> }
   /** Formulas follow inserted and removed rows only when they are next looked at; this is what brings them up to date. */
@@ -260,6 +262,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     /** The cells and blocks that a formula uses. */
     dependencyQueryAddresses(vertex: Vertex): readonly (CellAddress | { readonly start: CellAddress; readonly end: CellAddress })[];
     processCellDependencies(dependencies: readonly unknown[], formula: Vertex): void;
+    setFormulaToCell(address: CellAddress, ...rest: unknown[]): unknown;
     isThereSpaceForArray(vertex: ArrayFormulaVertex): boolean;
     /** Takes an array's block of cells away from it, but for its own cell. */
     setNoSpaceIfArray(vertex: ArrayFormulaVertex): void;

@@ -34,7 +34,7 @@ export const SAMPLES: readonly Sample[] = [
     'cloth by the metre | 10 cm  | invented',
     'cloth by the yard  | 1/8 yd | invented'),
   sample('usual needles', 'cells',
-    "cloth       | needle            | stitch from | stitch to | source",
-    "poplin      | '80/12            | 2 mm        | 2.5 mm    | invented",
-    "jersey      | '75/11 ball point | 2.5 mm      | 3 mm      | invented"),
+    'cloth       | needle            | stitch from | stitch to | source',
+    "poplin      | '80/12            | 2           | 2.5       | invented",
+    "jersey      | '75/11 ball point | 2.5         | 3         | invented"),
 ];

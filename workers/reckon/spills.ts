@@ -1,11 +1,12 @@
 /**
  * Formulas whose results fill a block of cells. The engine (HyperFormula 3.5.0)
- * goes wrong with them in three ways that are mended here: one that found no
+ * goes wrong with them in four ways that are mended here: one that found no
  * room is not tried again when there is room; of two that want the same cells
- * the one typed first has them, which nobody can see; and cells that point into
- * a block get lost when a row or column comes or goes within it. So blocks are
+ * the one typed first has them, which nobody can see; cells that point into a
+ * block get lost when a row or column comes or goes within it; and whole columns
+ * that are used do not see a block that comes to lie in them. So blocks are
  * folded up before rows or columns move, and laid out again afterwards, those
- * that come first on the sheet first.
+ * that come first on the sheet first, and are joined with the columns they lie in.
  */
 import { ArrayFormulaVertex, EmptyCellVertex } from './internals.ts';
 import type { CellRange, Inside, Place } from './internals.ts';
@@ -19,6 +20,19 @@ export class Spills {
   constructor(inside: Inside, cleared: (block: CellRange) => void) {
     this.#inside = inside;
     this.#cleared = cleared;
+    const graphs = inside._dependencyGraph;
+    const set = graphs.setFormulaToCell.bind(graphs);
+    graphs.setFormulaToCell = (place, ...rest) => {
+      const changes = set(place, ...rest);
+      const vertex = graphs.addressMapping.getCell(place);
+      if (vertex instanceof ArrayFormulaVertex && !vertex.array.size.isRef) this.#join(vertex);
+      return changes;
+    };
+  }
+
+  #join(vertex: ArrayFormulaVertex): void {
+    const { graph } = this.#inside._dependencyGraph;
+    for (const column of graph.getInfiniteRanges()) if (column.range.doesOverlap(vertex.getRange())) graph.addEdge(vertex, column);
   }
 
   know(vertex: ArrayFormulaVertex): void {

@@ -1,4 +1,4 @@
-import { topic } from './entry.ts';
+import { PLAIN, topic } from './entry.ts';
 
 const KINDS = 'What is looked for must be of the kind of what it is looked for among; what is found keeps its unit.';
 const WAY = 'way?: 1 the last that is not above, in ascending order; 0 the same; -1 the last that is not below, in descending order; 1 if left out';
@@ -25,7 +25,7 @@ export const BLOCKS = topic('Blocks of cells', [
   ['FILTER', 'block: one row or column | keep: as many tests, true for what is to stay | …', 'Keeps the cells for which a test is true.', 'FILTER({86 cm;92 cm;98 cm}, {TRUE;FALSE;TRUE})', 'only some rows; leave out'],
   ['UNIQUE', 'block: a block of cells | across?: TRUE compares columns | once?: TRUE keeps only what occurs once', 'Each different row of a block, once.', 'UNIQUE({"wool"|"silk"|"wool"})', 'without doubles; each only once', 'Figures of one kind are compared by their true size.'],
   ['TRANSPOSE', 'block: a block of cells', 'Turns rows into columns.', 'TRANSPOSE({86 cm;92 cm;98 cm})', 'swap rows and columns; turn a table'],
-  ['SEQUENCE', 'rows: how many rows | columns?: how many columns, 1 if left out | first?: the first number, 1 if left out | step?: how much more each is, 1 if left out', 'A block of numbers that go up in steps.', 'SEQUENCE(3, 1, 10, 5)', 'count up; number a list'],
+  ['SEQUENCE', 'rows: how many rows | columns?: how many columns, 1 if left out | first?: the first number, 1 if left out | step?: how much more each is, 1 if left out', 'A block of numbers that go up in steps.', 'SEQUENCE(3, 1, 10, 5)', 'count up; number a list', PLAIN],
   ['HSTACK', 'blocks: blocks of cells | …', 'Puts blocks beside each other.', 'HSTACK({86 cm}, {92 cm})', 'join tables side by side'],
   ['VSTACK', 'blocks: blocks of cells | …', 'Puts blocks below each other.', 'VSTACK({86 cm}, {92 cm})', 'join tables'],
   ['ARRAY_CONSTRAIN', 'block: a block of cells | rows: how many rows at most | columns: how many columns at most', 'The top left part of a block.', 'ARRAY_CONSTRAIN({86 cm;92 cm;98 cm}, 1, 2)', 'only the first rows'],

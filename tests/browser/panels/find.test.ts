@@ -82,6 +82,10 @@ describe('find and replace', () => {
     await made.updateComplete;
     expect(find(made, '[role=alert]').textContent).to.contain('nothing here');
     await accessible(made);
+    await tabTo(made, button(made, 'Replace all 4'));
+    [made.found, made.count] = [[], 0];
+    await made.updateComplete;
+    expect(focused(made)?.id, 'where the next word can be typed').to.equal('by');
   });
 
   it('says when nothing was found, and how many more there are', async () => {

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { HistoryPanel, HistoryRow } from '../../../src/panels/index.ts';
 import '../../../src/panels/index.ts';
-import { accessible, button, find, heard, press, tabTo, texts } from './support.ts';
+import { accessible, button, find, focused, heard, press, tabTo, texts } from './support.ts';
 
 const AREA = { sheet: 1, top: 3, left: 1, bottom: 3, right: 1 };
 const today = new Date();
@@ -40,6 +40,14 @@ describe('the history', () => {
     expect(texts(made, 'ol > li:nth-child(3) button')).to.deep.equal(['Workbook as before this']);
     const names = [...made.renderRoot.querySelectorAll('li button')].map((each) => each.getAttribute('aria-label'));
     expect(new Set(names).size, 'each button says what it is about').to.equal(names.length);
+  });
+
+  it('keeps the focus when what was offered is done', async () => {
+    const made = await panel();
+    await tabTo(made, find(made, 'ol > li:nth-child(2)').querySelectorAll('button')[1]!);
+    made.rows = ROWS.map((row) => ({ ...row, canPutBack: false }));
+    await made.updateComplete;
+    expect(focused(made)?.textContent).to.equal('Close');
   });
 
   it('shows one cell only, and further back, when it is asked for', async () => {

@@ -59,6 +59,7 @@ describe('the engine in a real worker', () => {
     expect(desk.millimetres(3)).to.equal(150);
     expect(await desk.engine.dependents([{ sheet: 1, row: 2, col: 0 }])).to.deep.equal([{ sheet: 1, row: 3, col: 0 }]);
     expect((await desk.engine.catalogue()).map(({ name }) => name)).to.include('EASE');
+    expect((await desk.engine.example('=SORT({98 cm|86 cm})')).results).to.deep.equal([[{ kind: 'quantity', value: 860, unit: 'cm' }], [{ kind: 'quantity', value: 980, unit: 'cm' }]]);
     expect(desk.workers).to.have.length(1);
   });
 

@@ -108,6 +108,16 @@ describe('blocks of results', () => {
     expect([desk.show('D3'), desk.show('C3').slice(0, 1)]).toEqual(['3', '!']);
   });
 
+  test('are seen by whole columns', () => {
+    const desk = new Desk({ A1: '1', A2: '2', E1: '=SUM(B:C)' });
+    desk.type({ B2: '=TRANSPOSE(A1:A2)' });
+    expect(desk.show('E1')).toBe('3');
+    desk.type({ A2: '5' });
+    expect(desk.show('E1')).toBe('6');
+    desk.type({ B2: '' });
+    expect(desk.show('E1')).toBe('0');
+  });
+
   test('follow rows that come within them', () => {
     const desk = new Desk({ A1: '1', A2: '2', A3: '3', C1: '=ARRAYFORMULA(A1:A3*10)', E1: '=C3' });
     desk.edit({ do: 'insertRows', sheet: 1, at: 1, count: 1 });

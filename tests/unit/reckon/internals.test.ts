@@ -65,7 +65,7 @@ describe('parts of an engine', () => {
 
   test('the graph', () => {
     const graphs = inside._dependencyGraph;
-    methods(graphs, 'getCell', 'getRange', 'existsEdge', 'isThereSpaceForArray', 'setNoSpaceIfArray', 'getAndClearContentChanges', 'processCellDependencies', 'dependencyQueryAddresses', 'markAsDependentOnStructureChange', 'verticesToRecompute', 'clearDirtyVertices');
+    methods(graphs, 'getCell', 'getRange', 'existsEdge', 'isThereSpaceForArray', 'setFormulaToCell', 'setNoSpaceIfArray', 'getAndClearContentChanges', 'processCellDependencies', 'dependencyQueryAddresses', 'markAsDependentOnStructureChange', 'verticesToRecompute', 'clearDirtyVertices');
     methods(graphs.graph, 'adjacentNodes', 'getNodes', 'getInfiniteRanges', 'markChangingWithStructureNodesAsDirty', 'markNodeAsDirty', 'addEdge', 'removeEdge', 'removeEdgeIfExists');
     methods(graphs.addressMapping, 'getCell', 'getCellValue', 'sheetEntries', 'addSheetAndSetStrategyBasedOnBoundaries', 'getSheetHeight', 'getSheetWidth');
     methods(graphs.sheetMapping, 'hasSheetWithId', 'addSheetWithId');
@@ -207,7 +207,7 @@ describe('what is relied on', () => {
     const { ast } = inside._parser.parse('=A1:B2', at(5, 5));
     const range = AbsoluteCellRange.fromAst(ast, at(5, 5));
     expect(range).toMatchObject({ start: at(0, 0), end: at(1, 1) });
-    expect([range.width(), range.height(), range.addressInRange(at(1, 0)), range.addressInRange(at(2, 0))]).toEqual([2, 2, true, false]);
+    expect([range.width(), range.height(), range.addressInRange(at(1, 0)), range.addressInRange(at(2, 0)), range.doesOverlap(range)]).toEqual([2, 2, true, false, true]);
     const block = SimpleRangeValue.onlyRange(range, inside._dependencyGraph);
     expect([block.data, block.width(), block.height(), block.range]).toEqual([[[1, 2], [3, 4]], 2, 2, range]);
     expect(SimpleRangeValue.onlyValues([[1]]).range).toBeUndefined();

@@ -83,6 +83,16 @@ describe('when all goes well', () => {
     expect(await supervisor.catalogue()).toEqual(CARDS);
   });
 
+  test('an example is worked out for any workbook, and another that is opened meanwhile does not undo it', async () => {
+    const { supervisor, reckoners, until } = setUp();
+    supervisor.open();
+    await until('ready');
+    const asked = supervisor.example('=1 cm');
+    supervisor.open();
+    expect(await asked).toEqual({ results: [[{ kind: 'text', text: '=1 cm' }]], height: 1, width: 1 });
+    expect(reckoners[0]!.told.filter((call) => call.startsWith('example'))).toEqual(['example =1 cm']);
+  });
+
   test('an edit is one apply, and its changes answer its revision', async () => {
     const { supervisor, reckoners, changes, until } = setUp();
     supervisor.open();
