@@ -16,7 +16,9 @@ export default {
   browsers: [chromeLauncher({ launchOptions: { executablePath: findChromium(), args: CHROMIUM_ARGS } })],
   middleware: [appPage()],
   plugins: [...servePlugins, devtoolsCommand(), references()],
-  testFramework: { config: { timeout: 20_000 } },
+  // Generous, for machines that do other things besides.
+  testFramework: { config: { timeout: 60_000 } },
+  testsStartTimeout: 60_000,
   testsFinishTimeout: 300_000,
   // Tests run unbundled, where Lit says so in every page.
   filterBrowserLogs: ({ args }) => !String(args[0]).startsWith('Lit is in dev mode'),

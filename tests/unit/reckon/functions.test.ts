@@ -49,8 +49,8 @@ function scaled(small: Result, large: Result): string | null {
   return Math.abs(large.value - due) <= 1e-9 * Math.abs(due) ? null : `${said(small)} became ${said(large)}`;
 }
 
-/** Numbers that depend on how a length is written, not on how long it is. */
-const COUNTS_LETTERS = new Set(['FIND', 'LEN', 'SEARCH']);
+/** Numbers that depend on how a length is written, or on chance, and not on how long it is. */
+const NUMBERS = new Set(['FIND', 'LEN', 'SEARCH', 'RAND']);
 
 /** The trade's functions say what they give; their usual values, such as a least allowance, do not scale. */
 function unlike(gives: SewingFunction['gives'], result: Result): string | null {
@@ -66,7 +66,7 @@ describe('lengths in every function', () => {
 
   test.each(ALL)('%s', (name) => {
     const [here, there] = [outcomes(small, name), outcomes(large, name)];
-    const given = OURS.includes(name) ? functionNamed(name)!.gives : COUNTS_LETTERS.has(name) ? 'number' : undefined;
+    const given = OURS.includes(name) ? functionNamed(name)!.gives : NUMBERS.has(name) ? 'number' : undefined;
     const leaks = LISTS.flatMap((list, i) => {
       const fault = given === undefined ? scaled(here[i]!, there[i]!) : unlike(given, here[i]!);
       return fault === null ? [] : [`${name}(${list.join('; ')}): ${fault}`];
