@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { devtoolsCommand } from '../tests/browser/grid/devtools-command.mjs';
+import { screenReader } from '../tests/journeys/screen-reader.mjs';
 import { references } from '../tests/browser/pictures/references.mjs';
 import { closingLine } from './closing-line.mjs';
 import { CHROMIUM_ARGS, findChromium } from './chromium.mjs';
@@ -15,10 +16,8 @@ export default {
   concurrency: 1,
   browsers: [chromeLauncher({ launchOptions: { executablePath: findChromium(), args: CHROMIUM_ARGS } })],
   middleware: [appPage()],
-  plugins: [...servePlugins, devtoolsCommand(), references()],
-  // Generous, for machines that do other things besides.
-  testFramework: { config: { timeout: 60_000 } },
-  testsStartTimeout: 60_000,
+  plugins: [...servePlugins, devtoolsCommand(), screenReader(), references()],
+  testFramework: { config: { timeout: 20_000 } },
   testsFinishTimeout: 300_000,
   // Tests run unbundled, where Lit says so in every page.
   filterBrowserLogs: ({ args }) => !String(args[0]).startsWith('Lit is in dev mode'),

@@ -33,7 +33,9 @@ export class CellMenu extends LitElement {
 
   /** @param x, y where it was asked for, in the window */
   async open(desk: Desk, part: MenuPart, heading: string, x: number, y: number): Promise<void> {
-    this.commands = COMMANDS.filter((each) => each.menu?.includes(part) && (each.when?.(desk) ?? true));
+    const here = COMMANDS.filter((each) => each.menu?.includes(part) && (each.when?.(desk) ?? true));
+    // What the browser does by its own keys is what most come for.
+    this.commands = [...here.filter(({ native }) => native), ...here.filter(({ native }) => !native)];
     this.heading = heading;
     this.#ran = false;
     await this.updateComplete;

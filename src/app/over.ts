@@ -9,7 +9,7 @@ type Part = 'sheets' | 'panel';
 
 const PARTS: Readonly<Record<Part, { readonly opener: string; readonly first: string }>> = {
   sheets: { opener: '.menu', first: 'tt-sheet-list' },
-  panel: { opener: '.show-panel', first: '.panel-close' },
+  panel: { opener: '.show-panel', first: 'aside > *' },
 };
 
 export class Over {

@@ -8,11 +8,11 @@ import './command-list.ts';
 import './sheet-list.ts';
 import { controls } from '../look/index.ts';
 import { cellName } from '../formula/index.ts';
-import { readQuantity } from '../quantities/index.ts';
 import type { TemplateStore } from '../keeping/index.ts';
 import type { FunctionCard, Working } from '../reckoning/index.ts';
 import { Kept, joinEntryLine, type ColumnWidth, type CommitDetail, type EntryLine, type Grid, type SheetView } from '../grid/index.ts';
 import { cellAt, type SheetId, type ShowSystem } from '../workbook/index.ts';
+import { banner, engineInWords, remarkOn } from './banner.ts';
 import { COMMANDS, command } from './commands.ts';
 import { CellWishes } from './cell-wishes.ts';
 import { Clipboard } from './clipboard.ts';
@@ -114,7 +114,7 @@ export class App extends LitElement {
     const done = desk.history.done.at(-1);
     const undone = desk.history.undone.at(-1);
     this.toggleAttribute('data-wide-panel', comparing);
-    const remark = raw.startsWith('=') || raw.startsWith("'") ? '' : remarkOn(raw);
+    const remark = remarkOn(raw);
     return html`
       <header>
         <button class="menu" aria-expanded=${this.#over.has('sheets')} @click=${() => this.#over.open('sheets')}>☰ Sheets</button>
@@ -130,7 +130,7 @@ export class App extends LitElement {
         <button class="roomy" aria-pressed=${comparing} @click=${() => this.#run('side-by-side')}>Side by side</button>
         <button @click=${() => this.#run('commands')}>Commands</button>
       </header>
-      ${this.#banner()}
+      ${banner(desk)}
       <tt-sheet-list class=${this.#over.has('sheets') ? 'open' : ''} @keydown=${this.#over.escape} .sheets=${book.sheets} .current=${sheet.id}
         @tt-open-sheet=${(event: CustomEvent<{ sheet: number }>) => { this.#over.show(null); desk.openSheet(event.detail.sheet); this.grid.focus(); }}
         @tt-run=${(event: CustomEvent<{ id: string }>) => { this.#over.show(null); this.#run(event.detail.id); }}></tt-sheet-list>
@@ -144,12 +144,12 @@ export class App extends LitElement {
           ?readonly=${desk.reading !== null}></tt-grid>
       </main>
       <aside class=${this.#over.has('panel') ? 'open' : ''} @keydown=${this.#over.escape} aria-label=${PANEL_TITLES[this.panel]}>
-        <button class="panel-close" @click=${this.#over.close}>Close</button>
+        ${this.panel === 'working' || comparing ? html`<button class="panel-close" @click=${this.#over.close}>Close</button>` : nothing}
         ${comparing
           ? html`<tt-side-by-side .comparison=${this.#comparing.comparison} .as=${desk.showAs} .candidate=${this.#candidate()}></tt-side-by-side>`
           : this.panel !== 'working' ? this.#panels.render(this.panel)
           : html`<tt-working .heading=${rowLabel(sheet, row, col)} .place=${`${sheet.name} ${cellName(row, col)}`} .raw=${raw} .result=${result}
-              .working=${this.working} .remark=${remark} .as=${showAsFor(cell, desk.showAs)}></tt-working>`}
+              .working=${this.working} .remark=${remark} .note=${cell?.note ?? ''} .as=${showAsFor(cell, desk.showAs)}></tt-working>`}
       </aside>
       <footer>
         ${desk.said ? html`<span class="said">${desk.said}</span>` : html`<span class="hint">Typed figures are basted; the rest is worked out.</span>`}
@@ -216,19 +216,6 @@ export class App extends LitElement {
     // Only who goes through what was found in all sheets stays with the panel.
     if (this.#sheetSeen !== null && this.#sheetSeen !== sheetId && !this.#inPanel) this.grid.focus();
     this.#sheetSeen = sheetId;
-  }
-
-  /** What stands in the way of trusting the page, and the one thing to do about it. */
-  #banner() {
-    const { desk } = this;
-    if (desk.engine?.state === 'stopped') {
-      return html`<p class="banner fault" role="alert">The figures cannot be worked out just now. Nothing typed is lost.
-        <button @click=${() => desk.engine?.open()}>Try again</button></p>`;
-    }
-    if (desk.keepState.state === 'not kept') {
-      return html`<p class="banner fault" role="alert">Not kept: ${desk.keepState.sentence} <button @click=${() => desk.tryKeeping()}>Try again</button></p>`;
-    }
-    return nothing;
   }
 
   /** A new view only when something it draws is new, so that the grid knows when to draw. */
@@ -319,22 +306,6 @@ export class App extends LitElement {
 
   readonly #changed = () => this.requestUpdate();
   readonly #results = () => this.#compare();
-}
-
-/** Why a text that starts like a figure is kept as text. */
-function remarkOn(raw: string): string {
-  const reading = readQuantity(raw);
-  return reading.kind === 'refused' && reading.meant === 'text' ? reading.sentence : '';
-}
-
-function engineInWords(desk: Desk): string {
-  switch (desk.engine?.state) {
-    case 'ready': return `Worked out in ${desk.took < 1 ? 'under 1' : Math.round(desk.took)} ms`;
-    case 'working': return 'Working it out…';
-    case 'stopped': return 'Results have stopped: reload the page.';
-    case 'restarting': return 'Starting the sums again…';
-    default: return 'Getting ready…';
-  }
 }
 
 declare global {

@@ -18,7 +18,7 @@ import { foldName, sameName } from './names.ts';
 import { sheetIdOf } from './sheet-name.ts';
 import { sheetInFormula } from './sheets.ts';
 import { isFormula, tokenize } from './tokens.ts';
-import type { ChangeOfReferences, Corner, Reference, Run, SheetName, Token } from './types.ts';
+import type { ChangeOfReferences, Corner, LineMove, Reference, Run, SheetName, Token } from './types.ts';
 
 const GONE = '#REF!';
 
@@ -96,7 +96,7 @@ export function rewriteReferences(
     }
     case 'moveRows': case 'moveColumns': {
       if (ownSheet.id !== change.sheet && !formula.includes('!')) return formula;
-      if (!mayReach(formula, { ...change, at: Math.min(change.at, change.to) })) return formula;
+      if (!mayBeMoved(formula, axisOf(change.do), change)) return formula;
       return rewriteEach(formula, (reference, text) => (sheetOf(reference) === change.sheet ? afterLines(reference, text, change) : text));
     }
     case 'moveCells': {
@@ -129,23 +129,33 @@ export function rewriteReferences(
  * Looks at runs of digits (or letters) only, so it may say true for nothing,
  * never false for something.
  */
-function mayReach(formula: string, { do: what, at }: Structure | Lines): boolean {
+function mayReach(formula: string, { do: what, at }: Structure): boolean {
   return axisOf(what) === 'row' ? hasRowFrom(formula, at) : hasColumnFrom(formula, at);
 }
 
 const axisOf = (what: (Structure | Lines)['do']): 'row' | 'col' => (what === 'insertRows' || what === 'removeRows' || what === 'moveRows' ? 'row' : 'col');
 
-function hasRowFrom(formula: string, at: number): boolean {
+/**
+ * As `mayReach`, for rows or columns that change places: what is named wholly
+ * before or after them all stays, and so does a block that holds them all.
+ */
+export function mayBeMoved(formula: string, axis: 'row' | 'col', { at, count, to }: LineMove): boolean {
+  const [low, high] = [Math.min(at, to), Math.max(at + count, to)];
+  return axis === 'row' ? hasRowFrom(formula, low, high) : hasColumnFrom(formula, low, high);
+}
+
+/** Rows from `at` on, and before `end`. */
+function hasRowFrom(formula: string, at: number, end = Infinity): boolean {
   let row = 0;
   for (let p = 0; p < formula.length; p += 1) {
     const code = formula.charCodeAt(p);
     row = isDigit(code) ? row * 10 + code - 48 : 0;
-    if (row > at) return true;
+    if (row > at && row <= end && (end === Infinity || !isDigit(formula.charCodeAt(p + 1)))) return true;
   }
   return false;
 }
 
-function hasColumnFrom(formula: string, at: number): boolean {
+function hasColumnFrom(formula: string, at: number, end = Infinity): boolean {
   let col = 0;
   let letters = 0;
   for (let p = 0; p < formula.length; p += 1) {
@@ -153,7 +163,7 @@ function hasColumnFrom(formula: string, at: number): boolean {
     letters = isLatin(code) ? letters + 1 : 0;
     col = letters === 0 || letters > 3 ? 0 : col * 26 + (code & 31);
     // A column has a digit, `$` or `:` beside it, perhaps with space between; in `SUM(` there is none.
-    if (col > at && (besideColumn(formula.charCodeAt(p + 1)) || besideColumn(formula.charCodeAt(p - letters)))) return true;
+    if (col > at && col <= end && (besideColumn(formula.charCodeAt(p + 1)) || besideColumn(formula.charCodeAt(p - letters)))) return true;
   }
   return false;
 }

@@ -26,6 +26,7 @@ export class FormulaEditor implements ReactiveController {
   /** The reference that was pointed at last, while the caret stays behind it. */
   #pointed: Slot | null = null;
   #wasActive = false;
+  #helper: HTMLElement | null = null;
 
   constructor(
     private readonly host: EditorHost,
@@ -167,8 +168,10 @@ export class FormulaEditor implements ReactiveController {
       for (const name of ['aria-autocomplete', 'aria-controls', 'aria-activedescendant']) field.removeAttribute(name);
     }
     this.#wasActive = this.active;
-    placeHelper(this.host.renderRoot.querySelector<HTMLElement>('.helper'), field, this.active && (this.#completion !== null || this.#signature !== null));
-    if (option) this.host.renderRoot.querySelector(`#${option}`)?.scrollIntoView({ block: 'nearest' });
+    // Kept: the grid has many elements to look through.
+    this.#helper ??= this.host.renderRoot.querySelector<HTMLElement>('.helper');
+    placeHelper(this.#helper, field, this.active && (this.#completion !== null || this.#signature !== null));
+    if (option) this.#helper?.querySelector(`#${option}`)?.scrollIntoView({ block: 'nearest' });
   }
 
   hostDisconnected(): void {

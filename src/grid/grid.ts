@@ -72,12 +72,12 @@ export class Grid extends LitElement implements CellEditorHost, ColumnsHost, Key
   /** The last to touch the grid was a finger or a pen, which need larger handles. */
   @state() private touch = false;
 
-  @query('.scroller') readonly scroller!: HTMLElement;
-  @query('.plane') private plane!: HTMLElement;
-  @query('.body') private body!: HTMLElement;
-  @query('.cell-editor') private editorBox!: HTMLElement;
-  @query('.threads') private threadsLayer!: HTMLElement;
-  @query('textarea') private field!: HTMLTextAreaElement;
+  @query('.scroller', true) readonly scroller!: HTMLElement;
+  @query('.plane', true) private plane!: HTMLElement;
+  @query('.body', true) private body!: HTMLElement;
+  @query('.cell-editor', true) private editorBox!: HTMLElement;
+  @query('.threads', true) private threadsLayer!: HTMLElement;
+  @query('textarea', true) private field!: HTMLTextAreaElement;
 
   readonly #columns = new Columns(this);
   readonly #filling = new Filling(this);
@@ -299,8 +299,7 @@ export class Grid extends LitElement implements CellEditorHost, ColumnsHost, Key
     }
     // Not by custom properties: a new value of one is a new style for every cell.
     this.body.style.top = `${HEAD_HEIGHT + this.#plan.top}px`;
-    const gap = this.body.querySelector<HTMLElement>('.gap-rows');
-    if (gap) gap.style.height = `${this.#plan.gap}px`;
+    if (this.#plan.gap) this.body.querySelector<HTMLElement>('.gap-rows')!.style.height = `${this.#plan.gap}px`;
     this.#active.mark(this.plane, this.field, this.selection.focus, this.#editor.open);
     const { open, place } = this.#editor;
     placeEditor(this.editorBox, geometry, this.#scroll.port, open ? place : this.selection.focus, open);

@@ -11,19 +11,21 @@ function origin(cell: CellView): string {
   return cell.typed ? 'typed' : '';
 }
 
-/** `null` when the cell's own text says it all. `lines`: so many of its lines can be seen. */
+/** `null` when the cell's own text says it all. `lines`: so many of its lines can be seen. Called for every cell that is drawn, so it makes no lists. */
 export function spokenCell(cell: CellView, lines = 1, found = false): string | null {
-  const cut = cell.text.includes('\n') && cell.text.split('\n').length > lines;
-  const parts = [
-    cell.kind === 'error' ? `Error: ${cell.text}` : cell.text,
-    cell.also ?? '',
-    origin(cell),
-    cell.input ? 'to fill in' : '',
-    found ? 'found' : '',
-    cell.caution ? `Pin: ${cell.caution}` : '',
-    cell.note ? `Note: ${cell.note}` : '',
-  ].filter((part) => part !== '');
-  return parts.length === 1 && parts[0] === cell.text && !cut ? null : parts.join(', ');
+  const { text, kind } = cell;
+  let said = kind === 'error' ? `Error: ${text}` : text;
+  const add = (part: string | undefined): void => {
+    if (part) said = said === '' ? part : `${said}, ${part}`;
+  };
+  add(cell.also);
+  add(origin(cell));
+  if (cell.input) add('to fill in');
+  if (found) add('found');
+  if (cell.caution) add(`Pin: ${cell.caution}`);
+  if (cell.note) add(`Note: ${cell.note}`);
+  const cut = text.includes('\n') && text.split('\n').length > lines;
+  return said === text && !cut ? null : said;
 }
 
 const figure = (n: number): string => n.toLocaleString('en-GB');

@@ -15,6 +15,9 @@ export interface Run {
   readonly end: number;
 }
 
+/** Before the view has a size: nothing can be seen, and drawing it would only have to be done twice. */
+const NOTHING: Run = { first: 0, end: 0 };
+
 const clamp = (n: number, low: number, high: number): number => Math.max(low, Math.min(high, n));
 
 /** Windows start and end at multiples of this, so that small scrolls need no work. */
@@ -27,7 +30,7 @@ const BEHIND = 4;
 function inView(axis: RowAxis, top: number, height: number): Run {
   const first = axis.shown.rank(axis.at(top));
   // A view that ends on the line between two rows does not show the second.
-  const end = height <= 0 ? first : axis.shown.rank(axis.at(Math.max(top, top + height - 0.01))) + 1;
+  const end = axis.shown.rank(axis.at(Math.max(top, top + height - 0.01))) + 1;
   return { first, end };
 }
 
@@ -36,6 +39,7 @@ function inView(axis: RowAxis, top: number, height: number): Run {
  * direction: 1 down, -1 up, 0 none. `from` is the rank of the first row that scrolls.
  */
 export function rowWindow(axis: RowAxis, scrollTop: number, height: number, towards: -1 | 0 | 1, from = 0): Run {
+  if (height <= 0) return NOTHING;
   const above = towards > 0 ? BEHIND : AHEAD;
   const below = towards < 0 ? BEHIND : AHEAD;
   const seen = inView(axis, scrollTop, height);
@@ -96,6 +100,7 @@ export function columnAt(edges: Float64Array, x: number): number {
 
 export function columnWindow(edges: Float64Array, scrollLeft: number, width: number): Run {
   const colCount = edges.length - 1;
+  if (width <= 0) return NOTHING;
   if (colCount <= ALL_COLUMNS) return { first: 0, end: colCount };
   const first = Math.floor((columnAt(edges, scrollLeft) - 2) / CHUNK) * CHUNK;
   const end = Math.ceil((columnAt(edges, scrollLeft + width) + 3) / CHUNK) * CHUNK;

@@ -39,8 +39,8 @@ export const controls = css`
   dialog::backdrop { background: rgb(20 28 36 / 45%); }
   dialog > header { display: flex; align-items: center; gap: var(--gap-3); padding: var(--gap-3) var(--gap-4); border-bottom: 1px solid var(--line); position: sticky; top: 0; background: var(--paper); z-index: 1; }
   dialog > header h2 { flex: 1; }
-  dialog > .body { padding: var(--gap-4); }
-  dialog > footer { display: flex; flex-wrap: wrap; gap: var(--gap-2); justify-content: flex-end; padding: var(--gap-3) var(--gap-4); border-top: 1px solid var(--line); position: sticky; bottom: 0; background: var(--paper); }
+  :is(dialog, dialog > form) > .body { padding: var(--gap-4); }
+  :is(dialog, dialog > form) > footer { display: flex; flex-wrap: wrap; gap: var(--gap-2); justify-content: flex-end; padding: var(--gap-3) var(--gap-4); border-top: 1px solid var(--line); position: sticky; bottom: 0; background: var(--paper); }
   @media (max-width: 640px) {
     dialog { width: 100vw; max-width: 100vw; margin: auto 0 0; border-radius: 16px 16px 0 0; max-height: 92vh; }
   }

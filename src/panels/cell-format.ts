@@ -65,7 +65,7 @@ export class CellFormatPanel extends LitElement {
       <fieldset ?disabled=${this.readonly}><legend>Figures</legend>
         ${this.#choice('Kind', kind ?? '', [['', 'As it comes'], ...KINDS.map(({ kind: each, label }) => [each, label] as const)], (value) => this.#kind(value))}
         ${kind ? this.#choice('Unit', look.unit ?? '', UNIT_CODES.filter((unit) => UNITS[unit].dimension === kind).map((unit) => [unit, unitName(unit)] as const), (value) => this.#look({ unit: value as UnitCode })) : nothing}
-        ${inches && (kind === null || kind === 'length') ? this.#choice('Inches to', String(look.step ?? ''), [['', 'As the workbook does'], ['8', '1/8'], ['16', '1/16'], ['32', '1/32']], (value) => this.#look({ step: value ? Number(value) as 8 | 16 | 32 : undefined })) : nothing}
+        ${inches && (kind === null || kind === 'length') ? this.#choice('Inches to', String(look.step ?? ''), [['', 'As usual'], ['8', '1/8'], ['16', '1/16'], ['32', '1/32']], (value) => this.#look({ step: value ? Number(value) as 8 | 16 | 32 : undefined })) : nothing}
         ${this.#choice('Decimals', String(look.decimals ?? ''), [['', inches && kind === 'length' ? 'None: fractions' : 'As usual'], ...Array.from({ length: 7 }, (_, n) => [String(n), String(n)] as const)], (value) => this.#look({ decimals: value === '' ? undefined : Number(value) }))}
         <p class="soft">Only how it shows: the value stays exact, and formulas use it as it is.</p>
       </fieldset>

@@ -37,6 +37,7 @@ export class WorkingPanel extends LitElement {
     h3 { margin-top: var(--gap-4); }
     p { margin: var(--gap-2) 0; }
     .rule { font-style: italic; }
+    .kept { border-left: 3px solid var(--thread); padding-left: var(--gap-3); white-space: pre-wrap; overflow-wrap: anywhere; }
     .pin { background: var(--pin-wash); border-radius: var(--round); padding: var(--gap-2) var(--gap-3); }
     .pin strong { color: var(--pin); }
   `];
@@ -51,6 +52,8 @@ export class WorkingPanel extends LitElement {
   @property({ attribute: false }) working: Working | null = null;
   /** A remark about the cell, such as why a figure is kept as text. */
   @property() remark = '';
+  /** The note on the cell. */
+  @property() note = '';
   @property({ attribute: false }) as: ShowAs = { system: 'own', inchStep: 8 };
 
   protected override willUpdate(): void {
@@ -65,6 +68,7 @@ export class WorkingPanel extends LitElement {
       ${this.#answer()}
       ${this.raw.startsWith('=') ? this.#formula() : this.#typed()}
       ${this.remark ? html`<p class="note">${this.remark}</p>` : nothing}
+      ${this.note ? html`<p class="kept"><strong>Note.</strong> ${this.note}</p>` : nothing}
     `;
   }
 

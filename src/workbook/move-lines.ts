@@ -1,5 +1,5 @@
 /** Whole rows or columns go to another place, with everything that points at them. */
-import { isFormula, moveBack, placeAfterMove, rewriteReferences, runAfterMove } from '../formula/index.ts';
+import { isFormula, mayBeMoved, moveBack, placeAfterMove, rewriteReferences, runAfterMove } from '../formula/index.ts';
 import type { LineMove } from '../formula/index.ts';
 import { sameArea } from './area.ts';
 import type { Axis } from './area.ts';
@@ -69,6 +69,7 @@ function effectsOf(edit: MoveLines, axis: Axis, before: Book, after: Book): Effe
   const mayStay = { remove: beyondTyped(was, { axis, at }), insert: beyondTyped(is, { axis, at: first + count }) };
   /** True when the engine is sure to come to this text by itself. */
   const follows = (formula: string, wanted: string, sheet: Sheet): boolean => {
+    if (!mayStay.remove && !mayStay.insert && !mayBeMoved(formula, axis === 'rows' ? 'row' : 'col', edit)) return true;
     const removed = rewriteReferences(formula, sheet, before.sheets, remove);
     const left = mayStay.remove ? [formula, removed] : [removed];
     return left.every((text) => rewriteReferences(text, sheet, before.sheets, insert) === wanted && (!mayStay.insert || text === wanted));

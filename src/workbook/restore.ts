@@ -48,7 +48,7 @@ export function restoreCellEdit(book: Book, steps: readonly Step[], index: numbe
   }
   const sheet = sheetById(then, place.sheet);
   const old = sheet && cellAt(sheet, place.row, place.col);
-  const raw = old && isFormula(old.raw) ? broughtForward(old.raw, place, then, since.map(appliedBy)) : old?.raw;
+  const raw = old && isFormula(old.raw) ? broughtForward(old.raw, place, then, since) : old?.raw;
   const now = sheetById(book, cell.sheet);
   if (!now) throw new EditRefused(STRANGE);
   const label = `restore ${cellName(cell.row, cell.col)} of ${now.name} as it was before ${when}`;
@@ -57,16 +57,30 @@ export function restoreCellEdit(book: Book, steps: readonly Step[], index: numbe
 }
 
 /** A formula of an earlier time as it would read now, had it stood in its cell all the while. */
-function broughtForward(formula: string, start: CellAddress, then: Book, edits: readonly Edit[]): string {
+function broughtForward(formula: string, start: CellAddress, then: Book, steps: readonly Step[]): string {
   let [raw, book, place]: [string, Book, CellAddress | null] = [formula, then, start];
-  for (const edit of edits.flatMap(single)) {
-    const own = place && sheetById(book, place.sheet);
-    const change = own && changeOf(edit, place!, book);
-    if (own && change) raw = rewriteReferences(raw, own, book.sheets, change);
-    book = apply(edit, book).book;
-    place = place && placeAfter(edit, place);
+  for (const step of steps) {
+    const next = follow(raw, place, book, appliedBy(step));
+    const sheet = next.place && sheetById(next.book, next.place.sheet);
+    const now = sheet && cellAt(sheet, next.place!.row, next.place!.col);
+    // Undoing gives references back that no edit could: those of the block's edge that had been removed.
+    const givenBack = step.way === 'undone' && now && isFormula(now.raw) && follow(now.raw, next.place, next.book, step.entry.edit).raw === raw;
+    [raw, book, place] = [givenBack ? now.raw : next.raw, next.book, next.place];
   }
   return raw;
+}
+
+/** A formula, its cell and the workbook after an edit. */
+function follow(formula: string, start: CellAddress | null, before: Book, edit: Edit): { readonly raw: string; readonly book: Book; readonly place: CellAddress | null } {
+  let [raw, book, place] = [formula, before, start];
+  for (const each of single(edit)) {
+    const own = place && sheetById(book, place.sheet);
+    const change = own && changeOf(each, place!, book);
+    if (own && change) raw = rewriteReferences(raw, own, book.sheets, change);
+    book = apply(each, book).book;
+    place = place && placeAfter(each, place);
+  }
+  return { raw, book, place };
 }
 
 function single(edit: Edit): readonly Edit[] {

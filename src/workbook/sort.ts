@@ -17,7 +17,7 @@ import { mustHaveSheet } from './outcome.ts';
 import { EditRefused } from './refused.ts';
 import { inRuns, runsOf } from './runs.ts';
 import { chartSizes } from './sizes.ts';
-import type { Area, Book, CellChange, Edit, NamedArea, Runs, Sheet } from './types.ts';
+import type { Area, Book, Cell, CellChange, Edit, NamedArea, Runs, Sheet } from './types.ts';
 import { orderOf } from './values.ts';
 import type { ValueAt } from './values.ts';
 
@@ -188,20 +188,21 @@ export function sortEdit(book: Book, wanted: Area, keys: readonly SortKey[], val
   }
   const sorting = new Sorting(sheet, area, order);
 
+  const rewrite = (cell: Cell, own: Sheet, row: number, col: number): Cell => {
+    const raw = isFormula(cell.raw) ? rewritten(cell.raw, own, row, col, book, area, sorting) : cell.raw;
+    return raw === cell.raw ? cell : { ...cell, raw };
+  };
   const edits: Edit[] = [];
   for (const own of book.sheets) {
     const cells: CellChange[] = [];
-    const emptied: CellChange[] = [];
+    const isOwn = own.id === area.sheet;
     for (const { row, col, cell } of filledCells(own)) {
-      const raw = isFormula(cell.raw) ? rewritten(cell.raw, own, row, col, book, area, sorting) : cell.raw;
-      const moves = own.id === area.sheet && sorting.holds(row, col);
-      if (!moves && raw === cell.raw) continue;
-      const to = moves ? sorting.rowAfter(row) : row;
-      if (to !== row) emptied.push({ row, col, cell: null });
-      if (to !== row || raw !== cell.raw) cells.push({ row: to, col, cell: raw === cell.raw ? cell : { ...cell, raw } });
+      if (isOwn && sorting.holds(row, col)) continue;
+      const next = rewrite(cell, own, row, col);
+      if (next !== cell) cells.push({ row, col, cell: next });
     }
-    // First emptied, then set: the last word on a cell counts.
-    if (cells.length > 0) edits.push({ do: 'setCells', sheet: own.id, cells: lastWords([...emptied, ...cells]) });
+    if (isOwn) for (const change of movedCells(own, area, sorting, rewrite)) cells.push(change);
+    if (cells.length > 0) edits.push({ do: 'setCells', sheet: own.id, cells });
   }
   for (const named of book.names) edits.push(...nameAfter(named, area, sorting));
   const { hidden, filter } = sheet;
@@ -210,6 +211,16 @@ export function sortEdit(book: Book, wanted: Area, keys: readonly SortKey[], val
   return { do: 'many', label: `sort ${plural(order.length, 'row')} in ${sheet.name}`, edits };
 }
 
-function lastWords(cells: readonly CellChange[]): CellChange[] {
-  return [...new Map(cells.map((change) => [change.row * LIMITS.columns + change.col, change])).values()];
+/** The cells of the block in their new order, where that changes anything. */
+function* movedCells(
+  sheet: Sheet, { top, left, bottom, right }: Area, sorting: Sorting, rewrite: (cell: Cell, own: Sheet, row: number, col: number) => Cell,
+): Generator<CellChange> {
+  for (let from = top; from <= bottom; from++) {
+    const row = sorting.rowAfter(from);
+    for (let col = left; col <= right; col++) {
+      const [comes, goes] = [cellAt(sheet, from, col), cellAt(sheet, row, col)];
+      const cell = comes ? rewrite(comes, sheet, from, col) : null;
+      if (cell !== (goes ?? null)) yield { row, col, cell };
+    }
+  }
 }

@@ -25,6 +25,9 @@ const SCREEN = { width: 1400, height: 1300 };
 const PATIENCE = { timeout: 30_000, interval: 15 };
 const MOST_TABS = 300;
 
+/** Waits for what comes by itself, as long as a busy machine may need. */
+export const soon = (ready: () => unknown, otherwise: string): Promise<void> => waitUntil(() => Boolean(ready()), otherwise, PATIENCE);
+
 /** Nothing is kept on the device: the app starts as for the first time. */
 async function forgetEverything(): Promise<void> {
   localStorage.removeItem('tape-and-tally theme');
@@ -100,9 +103,9 @@ export class App {
     window.addEventListener('securitypolicyviolation', (event) => this.troubles.push(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber} ${event.sample}`));
     window.addEventListener('click', (event) => void this.#catchFile(event), true);
     try {
-      await waitUntil(() => window.document.querySelector('tt-app')?.shadowRoot?.querySelector('tt-grid'), 'the app does not start', PATIENCE);
-      await waitUntil(() => /kept on this device|only to be read/.test(this.header), 'the workbook is not kept', PATIENCE);
-      await waitUntil(() => (this.part<HTMLElement & { cards: readonly unknown[] }>('tt-entry-line')).cards.length > 0, 'the functions are not known', PATIENCE);
+      await soon(() => window.document.querySelector('tt-app')?.shadowRoot?.querySelector('tt-grid'), 'the app does not start');
+      await soon(() => /kept on this device|only to be read/.test(this.header), 'the workbook is not kept');
+      await soon(() => (this.part<HTMLElement & { cards: readonly unknown[] }>('tt-entry-line')).cards.length > 0, 'the functions are not known');
       await this.settled();
     } catch (error) {
       throw new Error([error instanceof Error ? error.message : String(error), ...this.troubles].join('\n'));
@@ -151,13 +154,13 @@ export class App {
   async settled(): Promise<void> {
     const drawn = () => new Promise((resolve) => setTimeout(resolve, 20));
     await drawn();
-    await waitUntil(() => words(this.part('.took').textContent).startsWith('Worked out') && !this.inside('tt-grid').querySelector('.cell.waiting'), 'the results do not come', PATIENCE);
+    await soon(() => words(this.part('.took').textContent).startsWith('Worked out') && !this.inside('tt-grid').querySelector('.cell.waiting'), 'the results do not come');
     await drawn();
   }
 
   /** Everything is on the disk. */
   async kept(): Promise<void> {
-    await waitUntil(() => this.header.includes('kept on this device'), 'it is not kept', PATIENCE);
+    await soon(() => this.header.includes('kept on this device'), 'it is not kept');
   }
 
   // Keys.
@@ -240,9 +243,9 @@ export class App {
   async run(command: string): Promise<void> {
     await press('Control+.');
     const list = this.inside('tt-command-list');
-    await waitUntil(() => this.part<HTMLDialogElement>('dialog', list).open, 'the list of commands does not open');
+    await soon(() => this.part<HTMLDialogElement>('dialog', list).open, 'the list of commands does not open');
     await sendKeys({ type: command.replace(/…$/, '') });
-    await waitUntil(() => this.part('[role=option][aria-selected=true] span', list).textContent === command, `the list does not offer “${command}”`);
+    await soon(() => this.part('[role=option][aria-selected=true] span', list).textContent === command, `the list does not offer “${command}”`);
     await this.press('Enter');
   }
 
@@ -265,7 +268,7 @@ export class App {
   async nextFile(act: () => Promise<unknown>): Promise<SavedFile> {
     const before = this.saved.length;
     await act();
-    await waitUntil(() => this.saved.length > before, 'no file is saved', PATIENCE);
+    await soon(() => this.saved.length > before, 'no file is saved');
     return this.saved.at(-1)!;
   }
 

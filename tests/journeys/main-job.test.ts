@@ -7,11 +7,11 @@
  * 31 in stands at 10 + 2 × 0.5 / 1.75 = 10.571, and the bust of 37 in is nearest to
  * 37 1/4 in, size 10.
  */
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import { readQuantity, show, type Quantity } from '../../src/quantities/index.ts';
 import { readRows } from '../../src/tables/index.ts';
-import { App, press, spaced, words } from './app.ts';
+import { App, press, soon, spaced, words } from './app.ts';
 
 const CHART = new URL('../unit/tables/fixtures/astm-d5585-11e1-misses-in-fractions.csv', import.meta.url);
 
@@ -36,7 +36,7 @@ function compared(caption: string): string[][] {
 
 async function comparedSoon(): Promise<string[][]> {
   const tables = () => app.inside('tt-side-by-side').querySelectorAll('table');
-  await waitUntil(() => tables().length === 2 && !app.read('tt-side-by-side').includes('Working it out'), 'no results side by side', { timeout: 10_000 });
+  await soon(() => tables().length === 2 && !app.read('tt-side-by-side').includes('Working it out'), 'no results side by side');
   return compared('Results that depend on them');
 }
 
@@ -98,7 +98,7 @@ it('finds size and position on a new sheet', async () => {
 
 it('shows how a figure came about', async () => {
   await app.go('B4');
-  await waitUntil(() => app.inside('tt-working').querySelector('ol'), 'no working');
+  await soon(() => app.inside('tt-working').querySelector('ol'), 'no working');
   const working = app.read('tt-working');
   expect(working).to.contain('Waist between sizes').and.to.contain('Fitting B4').and.to.contain('10.571');
   for (const figure of ['30 ½ in', '32 ¼ in', '31 in']) expect(working, 'the steps name what went in').to.contain(figure);
@@ -153,7 +153,7 @@ it('compares two sizes side by side, and leaves the sheet as it is', async () =>
   await app.tabTo('Size to cut, Tried', { back: true });
   await sendKeys({ type: '14' });
   await press('Enter');
-  await waitUntil(() => app.read('tt-side-by-side').includes('+3 ½ in'), 'no difference');
+  await soon(() => app.read('tt-side-by-side').includes('+3 ½ in'), 'no difference');
   expect(compared('Inputs')).to.deep.equal([['Input', 'As it is', 'Tried', ''], ['Size to cut Fitting B5 ↗', '10', '14', '✕']]);
   expect(await comparedSoon()).to.deep.equal([
     ['Result', 'As it is', 'Tried', 'Difference'],
@@ -168,10 +168,10 @@ it('follows the sheet while the comparison stands', async () => {
   await app.press('Enter');
   expect([app.focusInCells, app.active]).to.deep.equal([true, 'B5']);
   await app.put('B2', '31 1/2 in');
-  await waitUntil(() => app.read('tt-side-by-side').includes('½ in4 in'), 'the comparison does not follow');
+  await soon(() => app.read('tt-side-by-side').includes('½ in4 in'), 'the comparison does not follow');
   expect((await comparedSoon()).at(-1)).to.deep.equal(['Room at the waist Fitting B7 ↗', '½ in', '4 in', '+3 ½ in']);
   await app.press('Control+z', 'Escape');
-  await waitUntil(() => app.read('tt-side-by-side').includes('1 in4 ½ in'), 'the comparison does not go back');
+  await soon(() => app.read('tt-side-by-side').includes('1 in4 ½ in'), 'the comparison does not go back');
 });
 
 it('saves the comparison', async () => {
@@ -202,7 +202,7 @@ it('keeps the sheet as a template, its inputs marked', async () => {
   await sendKeys({ type: 'for skirts with a band' });
   await app.tabTo('Keep it');
   await app.press('Enter');
-  await waitUntil(() => app.said === 'Kept as the template “Fitting”.');
+  await soon(() => app.said === 'Kept as the template “Fitting”.', 'it is not kept');
 });
 
 it('finds all of it after a reload', async () => {

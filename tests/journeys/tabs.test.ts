@@ -1,9 +1,7 @@
 /** The same workbook in two tabs of one browser. */
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
-import { App, press } from './app.ts';
-
-const PATIENCE = { timeout: 20_000 };
+import { App, press, soon } from './app.ts';
 
 beforeEach(function () { this.currentTest!.timeout(90_000); });
 
@@ -39,7 +37,7 @@ it('one tab writes; the other reads, says so, and goes on when the first is clos
   first.expectNoTrouble();
   first.close();
 
-  await waitUntil(() => second.said.startsWith('The other tab was closed'), 'the second tab does not take over', PATIENCE);
+  await soon(() => second.said.startsWith('The other tab was closed'), 'the second tab does not take over');
   await second.settled();
   expect(second.header).to.contain('kept on this device');
   expect([second.shown('B3'), second.shown('B4')], 'with the last that was typed in the first').to.deep.equal(['96.0 cm', '91.0 cm']);

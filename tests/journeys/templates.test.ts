@@ -1,7 +1,7 @@
 /** One's own templates: kept, saved as a file, removed, opened again, started from. */
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
-import { App, press, words } from './app.ts';
+import { App, press, soon, words } from './app.ts';
 
 let app: App;
 let file = '';
@@ -34,7 +34,7 @@ it('keeps a filled skirt as a template', async () => {
   await app.tabTo('Name');
   await sendKeys({ type: 'Twelve knife pleats' });
   await app.press('Enter');
-  await waitUntil(() => app.said === 'Kept as the template “Twelve knife pleats”.', 'it is not kept');
+  await soon(() => app.said === 'Kept as the template “Twelve knife pleats”.', 'it is not kept');
 });
 
 it('saves it as a file', async () => {
@@ -54,7 +54,7 @@ it('removes it, for good', async () => {
   expect(own(), 'asked once more').to.deep.equal(['Twelve knife pleats']);
   expect(app.read('tt-templates')).to.contain('Removing cannot be undone.');
   await app.press('Enter');
-  await waitUntil(() => own().length === 0, 'it stays');
+  await soon(() => own().length === 0, 'it stays');
   await app.press('Escape');
   await app.reload();
   await app.press('Alt+t');
@@ -74,7 +74,7 @@ it('refuses a damaged file with a sentence, and changes nothing', async () => {
   };
   for (const [name, [content, sentence]] of Object.entries(damaged)) {
     await app.choose('tt-templates', content, `${name}.json`);
-    await waitUntil(() => sentence.test(fault()), `${name}: “${fault()}”`);
+    await soon(() => sentence.test(fault()), `${name}: “${fault()}”`);
     expect(own(), name).to.deep.equal([]);
   }
   await app.press('Escape');
@@ -85,7 +85,7 @@ it('opens the file again and starts a sheet from it that gives the same figures'
   await app.press('Alt+t');
   expect(fault(), 'an old sentence is gone').to.equal('');
   await app.choose('tt-templates', file, 'Twelve-knife-pleats.json');
-  await waitUntil(() => own().includes('Twelve knife pleats'), 'it is not opened');
+  await soon(() => own().includes('Twelve knife pleats'), 'it is not opened');
   await app.tabTo('Start Twelve knife pleats');
   await app.press('Enter');
   expect(app.openSheetName).to.equal('Twelve knife pleats');

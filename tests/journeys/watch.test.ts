@@ -1,6 +1,6 @@
 /** What would fail a journey is seen: a test of the others' own watch. */
-import { expect, waitUntil } from '@open-wc/testing';
-import { App } from './app.ts';
+import { expect } from '@open-wc/testing';
+import { App, soon } from './app.ts';
 
 let app: App;
 
@@ -11,7 +11,7 @@ before(async function () {
 beforeEach(() => { app.troubles.length = 0; });
 after(() => app.close());
 
-const seen = (what: RegExp) => waitUntil(() => app.troubles.some((each) => what.test(each)), `${what} is not seen among ${app.troubles.join(' | ')}`);
+const seen = (what: RegExp) => soon(() => app.troubles.some((each) => what.test(each)), `${what} is not seen among ${app.troubles.join(' | ')}`);
 
 it('sees nothing where there is nothing', () => app.expectNoTrouble());
 

@@ -1,6 +1,7 @@
 /** What is typed in a cell, as the engine is to take it. */
-import { isFormula } from '../../src/formula/index.ts';
+import { columnName, engineSheet, isFormula, MAX_COLUMNS, MAX_ROWS } from '../../src/formula/index.ts';
 import { readQuantity } from '../../src/quantities/index.ts';
+import type { Area } from '../../src/workbook/types.ts';
 import { CellContent, CellError, ErrorType } from './internals.ts';
 import { sentenceOf } from './sentences.ts';
 import { Bracket, Refusal, refuse, valueOf } from './values.ts';
@@ -8,6 +9,16 @@ import { Bracket, Refusal, refuse, valueOf } from './values.ts';
 /** A formula that is in the engine's dialect already; any other text is one that was typed. */
 export class EngineFormula {
   constructor(readonly text: string) {}
+}
+
+/** A formula that gives a block of cells, always the same ones whatever stands where. */
+export function pointingAt({ sheet, top, left, bottom, right }: Area): EngineFormula {
+  const before = `=${engineSheet(sheet)}!`;
+  // Of whole columns and rows the engine looks at filled cells only.
+  if (top === 0 && bottom >= MAX_ROWS - 1) return new EngineFormula(`${before}$${columnName(left)}:$${columnName(right)}`);
+  if (left === 0 && right >= MAX_COLUMNS - 1) return new EngineFormula(`${before}$${top + 1}:$${bottom + 1}`);
+  const first = `${before}$${columnName(left)}$${top + 1}`;
+  return new EngineFormula(top === bottom && left === right ? first : `${first}:$${columnName(right)}$${bottom + 1}`);
 }
 
 /** Takes the place of a formula where a name's cells were removed. */

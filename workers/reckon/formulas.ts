@@ -3,7 +3,7 @@
  * of the cells around them (`=A1*2` in B1, `=A2*2` in B2) share one tree, so
  * that a column of them is translated and read once.
  */
-import { columnNumber, MAX_ROWS, toEngine } from '../../src/formula/index.ts';
+import { MAX_COLUMNS, MAX_ROWS, toEngine } from '../../src/formula/index.ts';
 import type { SheetName } from '../../src/formula/index.ts';
 import { isFault } from '../../src/quantities/index.ts';
 import { EngineFormula } from './content.ts';
@@ -15,53 +15,95 @@ import type { Inside, ParseResult, Place } from './internals.ts';
 /** Trees kept at most; then they are forgotten and gathered anew. */
 const KEPT = 20_000;
 
-const REFERENCE = /(\$?)([A-Z]{1,3})(\$?)([1-9][0-9]{0,6})(?![\w.]|\s*[(!])/y;
-/** Figures and units that no reference can hide in, texts, functions, and signs; a space may stand beside a sign only. */
-const WORD = /\d+(?: \d+)?(?:\/\d+|\.\d+)? ?(?:mm|cm|m|in|ft|yd)(?=\s*(?:[-+*/)=<>&,;]|$))|\d+(?:\.\d+)?(?=\s*(?:[-+*/^)=<>&;]|,\D|$))|"[^"\\]*"(?!")|[A-Z][A-Z0-9.]*\(|\s*[-+*/^()=<>&,;]\s*/y;
+/** Figures and units that no reference can hide in, texts, functions, and signs with spaces before them. */
+const WORD = /\d+(?: \d+)?(?:\/\d+|\.\d+)? ?(?:mm|cm|m|in|ft|yd)(?=\s*(?:[-+*/)=<>&,;]|$))|\d+(?:\.\d+)?(?=\s*(?:[-+*/^)=<>&;]|,\D|$))|"[^"\\]*"(?!")|[A-Z][A-Z0-9.]*\(|\s+(?=[-+*/^()=<>&,;])/y;
+/** What makes the end of a reference no end: more of a word, a call, a sheet's name. */
+const NO_END = /[\w.]|\s*[(!]/y;
+
+const [SPACE, DOLLAR, COLON] = [32, 36, 58];
+const isSign = (code: number): boolean => SIGNS[code] === 1;
+const SIGNS = new Uint8Array(128);
+for (const sign of '+-*/^()=<>&,;') SIGNS[sign.charCodeAt(0)] = 1;
 
 /**
  * What a formula says of the cells around `place`: its text, with each
  * reference by its distance from there. `undefined` when it has anything that
- * needs a closer look, such as texts, names and other sheets.
+ * needs a closer look, such as names and other sheets. Written out by hand: it
+ * is run for every formula of a workbook that is opened.
  */
 export function relativeText(formula: string, place: Place): string | undefined {
-  let text = '=';
-  /** The `$`s of a reference just before a colon. */
-  let first: string | undefined;
-  for (let at = 1; at < formula.length;) {
-    REFERENCE.lastIndex = at;
-    const reference = REFERENCE.exec(formula);
-    if (reference !== null) {
-      const [whole, colFixed, letters, rowFixed, digits] = reference as unknown as [string, string, string, string, string];
-      const col = columnNumber(letters);
-      const row = Number(digits) - 1;
-      if (col === undefined || row >= MAX_ROWS) return undefined;
+  let text = '';
+  /** Up to here the formula is in `text`. */
+  let taken = 0;
+  /** The `$`s of a reference just before a colon; -1 after anything else. */
+  let first = -1;
+  let at = 1;
+  while (at < formula.length) {
+    const code = formula.charCodeAt(at);
+    if (isSign(code) && first < 0) {
+      at += 1;
+      while (formula.charCodeAt(at) === SPACE) at += 1;
+      continue;
+    }
+    const reference = scanReference(formula, at);
+    if (reference !== undefined) {
+      const { col, row, fixed, end } = reference;
       // Ends that are fixed in different ways change their order from cell to cell.
-      if (first !== undefined && first !== colFixed + rowFixed + (colFixed === rowFixed)) return undefined;
-      text += `${colFixed}${colFixed === '' ? col - place.col : col}${rowFixed === '' ? 'r' : 'R'}${rowFixed === '' ? row - place.row : row};`;
-      at += whole.length;
-      first = undefined;
-      if (formula.charCodeAt(at) === 58 && formula.charCodeAt(at - whole.length - 1) !== 58) {
-        text += ':';
+      if (first >= 0 && (first !== fixed || fixed === 1 || fixed === 2)) return undefined;
+      const colText = (fixed & 1) === 0 ? `c${col - place.col}` : `C${col}`;
+      const rowText = (fixed & 2) === 0 ? `r${row - place.row}` : `R${row}`;
+      text += `${formula.slice(taken, at)}[${colText}${rowText}]`;
+      at = taken = end;
+      if (first < 0 && formula.charCodeAt(at) === COLON) {
+        first = fixed;
         at += 1;
-        first = colFixed + rowFixed + (colFixed === rowFixed);
+      } else {
+        first = -1;
       }
       continue;
     }
-    if (first !== undefined) return undefined;
+    if (first >= 0) return undefined;
     WORD.lastIndex = at;
-    const word = WORD.exec(formula);
-    if (word === null) return undefined;
-    text += word[0];
-    at += word[0].length;
+    if (!WORD.test(formula)) return undefined;
+    at = WORD.lastIndex;
   }
-  return first === undefined ? text : undefined;
+  return first < 0 ? text + formula.slice(taken) : undefined;
+}
+
+/** A cell at a place of the formula, if one stands there and is on the sheet. `fixed`: 1 for a `$` before the column, 2 for one before the row. */
+function scanReference(formula: string, at: number): { col: number; row: number; fixed: number; end: number } | undefined {
+  let end = at;
+  let fixed = 0;
+  if (formula.charCodeAt(end) === DOLLAR) {
+    fixed = 1;
+    end += 1;
+  }
+  let col = 0;
+  const letters = end;
+  for (let code = formula.charCodeAt(end); code >= 65 && code <= 90; code = formula.charCodeAt(++end)) col = col * 26 + code - 64;
+  if (end === letters || end > letters + 3 || col > MAX_COLUMNS) return undefined;
+  if (formula.charCodeAt(end) === DOLLAR) {
+    fixed |= 2;
+    end += 1;
+  }
+  let row = 0;
+  const digits = end;
+  for (let code = formula.charCodeAt(end); code >= 48 && code <= 57; code = formula.charCodeAt(++end)) row = row * 10 + code - 48;
+  if (end === digits || end > digits + 7 || row > MAX_ROWS || formula.charCodeAt(digits) === 48) return undefined;
+  NO_END.lastIndex = end;
+  return end < formula.length && NO_END.test(formula) ? undefined : { col: col - 1, row: row - 1, fixed, end };
+}
+
+/** How a formula is to be understood, and whether its result is sure to fill one cell. */
+export interface Tree extends ParseResult {
+  readonly single: boolean;
 }
 
 export class Formulas {
   /** There was a formula that could not be read; it may be gone. */
   metUnreadable = false;
-  readonly #trees = new Map<string, ParseResult>();
+  readonly #trees = new Map<string, Tree>();
+  readonly #read: (text: string, place: Place) => ParseResult;
   #sheets: readonly SheetName[] = [];
   #names: readonly string[] = [];
 
@@ -71,13 +113,13 @@ export class Formulas {
   constructor(parser: Inside['_parser'], predictor: Predictor) {
     this.#predictor = predictor;
     const parse = parser.parse.bind(parser);
-    const read = (text: string, place: Place): ParseResult => {
+    this.#read = (text, place) => {
       const result = parse(text, place);
       // The engine looks trees up by how it would write them, which need not be how they were written.
       if (result.errors.length === 0) parser.rememberNewAst(result.ast);
       return result;
     };
-    parser.parse = (formula, place) => (formula instanceof EngineFormula ? read(formula.text, place) : this.#tree(formula as string, place, read));
+    parser.parse = (formula, place) => (formula instanceof EngineFormula ? this.#read(formula.text, place) : this.treeOf(formula as string, place));
   }
 
   get sheets(): readonly SheetName[] {
@@ -90,29 +132,31 @@ export class Formulas {
     this.#names = names;
   }
 
-  #tree(formula: string, place: Place, read: (text: string, place: Place) => ParseResult): ParseResult {
+  /** A typed formula as it is to be understood at a place. */
+  treeOf(formula: string, place: Place): Tree {
     const key = relativeText(formula, place);
     const known = key === undefined ? undefined : this.#trees.get(key);
     if (known !== undefined) return known;
     const translated = toEngine(formula, { sheets: this.#sheets, names: this.#names, ownSheet: place.sheet });
     if (isFault(translated)) return this.#unreadable(translated.sentence);
-    const result = read(translated.text, place);
+    const result = this.#read(translated.text, place);
     if (result.errors.length > 0) {
       this.metUnreadable = true;
-      return result;
+      return { ...result, single: true };
     }
-    const { most, fault } = extent(result, place, this.#predictor);
+    const { most, single, fault } = extent(result, place, this.#predictor);
     if (fault !== undefined) return this.#unreadable(fault);
+    const tree = { ...result, single };
     // One that reaches over many cells may reach over too many elsewhere, so it is looked at each time.
     if (key !== undefined && most < SHARED_REACH) {
       if (this.#trees.size >= KEPT) this.#trees.clear();
-      this.#trees.set(key, result);
+      this.#trees.set(key, tree);
     }
-    return result;
+    return tree;
   }
 
   /** What the engine makes of a formula that cannot be read: a cell that keeps its text and shows an error with this message. */
-  #unreadable(sentence: string): ParseResult {
+  #unreadable(sentence: string): Tree {
     this.metUnreadable = true;
     return {
       ast: { type: 'ERROR' },
@@ -120,6 +164,7 @@ export class Formulas {
       hasVolatileFunction: false,
       hasStructuralChangeFunction: false,
       dependencies: [],
+      single: true,
     };
   }
 }

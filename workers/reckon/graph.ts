@@ -19,11 +19,18 @@ export function quicken(graphs: Inside['_dependencyGraph']): void {
 /** A block that is known is joined with its cells already; only the formula is new to it. */
 function quickenBlocks(graphs: Inside['_dependencyGraph']): void {
   const join = graphs.processCellDependencies.bind(graphs);
+  const { graph } = graphs;
   graphs.processCellDependencies = (dependencies, formula) => {
     for (const dependency of dependencies) {
-      const block = dependency instanceof AbsoluteCellRange ? graphs.getRange(dependency.start, dependency.end) : undefined;
-      if (block?.idInGraph === undefined) join([dependency], formula);
-      else graphs.graph.addEdge(block, formula);
+      if (dependency instanceof AbsoluteCellRange) {
+        const block = graphs.getRange(dependency.start, dependency.end);
+        if (block?.idInGraph === undefined) join([dependency], formula);
+        else graph.addEdge(block, formula);
+      } else if ('row' in dependency) {
+        graph.addEdge(graphs.fetchCellOrCreateEmpty(dependency).vertex, formula);
+      } else {
+        join([dependency], formula);
+      }
     }
   };
 }
@@ -31,13 +38,20 @@ function quickenBlocks(graphs: Inside['_dependencyGraph']): void {
 function quickenEdges(graph: Inside['_dependencyGraph']['graph']): void {
   /** By the list itself: the engine puts another in its place when it tidies up. */
   const sets = new WeakMap<object, Set<number>>();
-  const idOf = (vertex: Vertex | number): number | undefined => (typeof vertex === 'number' ? vertex : vertex.idInGraph);
-  const [add, remove, removeIfExists] = [graph.addEdge.bind(graph), graph.removeEdge.bind(graph), graph.removeEdgeIfExists.bind(graph)];
+  const idOf = (vertex: Vertex | number): number => {
+    const id = typeof vertex === 'number' ? vertex : vertex.idInGraph;
+    if (id === undefined) throw new Error('A vertex that is not in the graph cannot be joined.');
+    return id;
+  };
+  const [remove, removeIfExists] = [graph.removeEdge.bind(graph), graph.removeEdgeIfExists.bind(graph)];
 
   graph.addEdge = (from, to) => {
-    const [fromId, toId] = [idOf(from), idOf(to)];
-    const edges = fromId === undefined ? undefined : graph.edgesSparseArray[fromId];
-    if (edges === undefined || toId === undefined || edges.length < MANY) return add(from, to);
+    const toId = idOf(to);
+    const edges = graph.edgesSparseArray[idOf(from)]!;
+    if (edges.length < MANY) {
+      if (!edges.includes(toId)) edges.push(toId);
+      return;
+    }
     let set = sets.get(edges);
     if (set === undefined) sets.set(edges, set = new Set(edges.filter((id) => id !== undefined)));
     if (set.has(toId)) return;
@@ -45,7 +59,7 @@ function quickenEdges(graph: Inside['_dependencyGraph']['graph']): void {
     edges.push(toId);
   };
   const forget = (from: Vertex | number, to: Vertex | number): void => {
-    const [fromId, toId] = [idOf(from), idOf(to)];
+    const [fromId, toId] = [from, to].map((vertex) => (typeof vertex === 'number' ? vertex : vertex.idInGraph));
     const edges = fromId === undefined ? undefined : graph.edgesSparseArray[fromId];
     if (edges !== undefined && toId !== undefined) sets.get(edges)?.delete(toId);
   };

@@ -5,19 +5,21 @@
  *
  * A sheet has the same number here as in the workbook; below 0 are names.
  */
-import { columnName, engineName, engineSheet, MAX_COLUMNS, MAX_ROWS, rewriteReferences } from '../../src/formula/index.ts';
+import { engineName, engineSheet, MAX_COLUMNS, MAX_ROWS, rewriteReferences } from '../../src/formula/index.ts';
 import type { Area, Effect } from '../../src/workbook/types.ts';
 import { Arithmetic } from './arithmetic.ts';
+import { fill } from './build.ts';
+import type { SheetContent } from './build.ts';
 import { Changed } from './changed.ts';
 import type { Shift } from './changed.ts';
-import { EngineFormula, NoCells, readContent } from './content.ts';
+import { NoCells, pointingAt, readContent } from './content.ts';
 import { Evaluation } from './evaluate.ts';
 import { Formulas } from './formulas.ts';
 import { quicken } from './graph.ts';
 import { functionTable } from './functions/table.ts';
 import { Tools } from './functions/tools.ts';
 import {
-  AddColumnsCommand, AddRowsCommand, ArrayFormulaVertex, CellError, DenseSparseChooseBasedOnThreshold, ErrorType, findBoundaries, GraphBuilder,
+  AddColumnsCommand, AddRowsCommand, ArrayFormulaVertex, CellError, DenseSparseChooseBasedOnThreshold, ErrorType,
   HyperFormula, InterpreterState, ParsingErrorVertex, RangeVertex, RemoveColumnsCommand, RemoveRowsCommand, ScalarFormulaVertex, SimpleRangeValue,
 } from './internals.ts';
 import type { FormulaVertex, Inside, Place, Vertex } from './internals.ts';
@@ -42,11 +44,6 @@ const CONFIG = {
   // A sheet with one cell in its last row must not cost a million empty rows.
   chooseAddressMappingPolicy: new DenseSparseChooseBasedOnThreshold(0.05),
 } as const;
-
-export interface SheetContent {
-  readonly id: number;
-  readonly rows: readonly (readonly (string | null)[])[];
-}
 
 export const isFormulaVertex = (vertex: Vertex | undefined): vertex is FormulaVertex =>
   vertex instanceof ScalarFormulaVertex || vertex instanceof ArrayFormulaVertex;
@@ -99,16 +96,7 @@ export class Host {
 
   /** Fills an empty host and works everything out. */
   build(sheets: readonly SheetContent[], names: readonly { readonly name: string; readonly area: Area | null }[]): void {
-    const { addressMapping, sheetMapping } = this.graphs;
-    const contents: Record<string, SheetContent['rows']> = {};
-    for (const { id, rows } of sheets) {
-      const name = engineSheet(id);
-      sheetMapping.addSheetWithId(id, name);
-      addressMapping.addSheetAndSetStrategyBasedOnBoundaries(id, findBoundaries(rows));
-      contents[name] = rows;
-    }
-    const { _columnSearch, _parser, _cellContentParser, _stats } = this.inside;
-    new GraphBuilder(this.graphs, _columnSearch, _parser, _cellContentParser, _stats, this.operations.arraySizePredictor).buildGraph(contents, _stats);
+    fill(this.inside, this.formulas, sheets);
     for (const { name, area } of names) this.setName(name, area);
     this.operations.getAndClearContentChanges();
     this.graphs.clearDirtyVertices();
@@ -143,7 +131,7 @@ export class Host {
   /** Points a name at cells; at no cells when they were removed. */
   setName(name: string, area: Area | null): void {
     const known = engineName(name);
-    const content = area === null ? new NoCells(lostName(name)) : new EngineFormula(`=${engineArea(area)}`);
+    const content = area === null ? new NoCells(lostName(name)) : pointingAt(area);
     const { operations } = this;
     if (this.inside._namedExpressions.namedExpressionForScope(known)) operations.changeNamedExpressionExpression(known, content);
     else operations.addNamedExpression(known, content);
@@ -295,13 +283,4 @@ function sameBlock(a: unknown, b: unknown): boolean {
   if (!(a instanceof SimpleRangeValue) || !(b instanceof SimpleRangeValue)) return sameValue(a, b);
   return a.range === undefined && b.range === undefined && a.height() === b.height() && a.width() === b.width()
     && a.data.every((cells, row) => cells.every((cell, col) => sameValue(cell, b.data[row]![col])));
-}
-
-/** A block as the engine's formulas write it, always the same cells whatever stands where. */
-function engineArea({ sheet, top, left, bottom, right }: Area): string {
-  if (top === 0 && bottom >= MAX_ROWS - 1) return `${engineSheet(sheet)}!$${columnName(left)}:$${columnName(right)}`;
-  if (left === 0 && right >= MAX_COLUMNS - 1) return `${engineSheet(sheet)}!$${top + 1}:$${bottom + 1}`;
-  const corner = (row: number, col: number): string => `$${columnName(col)}$${row + 1}`;
-  const first = `${engineSheet(sheet)}!${corner(top, left)}`;
-  return top === bottom && left === right ? first : `${first}:${corner(bottom, right)}`;
 }

@@ -49,12 +49,8 @@ declare module '*/hyperformula/es/CellContentParser.mjs' {
   }
 }
 
-declare module '*/hyperformula/es/GraphBuilder.mjs' {
-  import type { Graphs, Operations, Parser } from '*/hyperformula/es/shapes.mjs';
-  export class GraphBuilder {
-    constructor(dependencyGraph: Graphs, columnSearch: unknown, parser: Parser, cellContentParser: unknown, stats: unknown, arraySizePredictor: Operations['arraySizePredictor']);
-    buildGraph(sheets: Readonly<Record<string, readonly (readonly unknown[])[]>>, stats: unknown): void;
-  }
+declare module '*/hyperformula/es/ArraySize.mjs' {
+  export class ArraySize { constructor(width: number, height: number) }
 }
 
 declare module '*/hyperformula/es/Operations.mjs' {
@@ -129,9 +125,11 @@ declare module '*/hyperformula/es/AbsoluteCellRange.mjs' {
 
 declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
   import type { Ast, CellAddress, CellRange, Lazy } from '*/hyperformula/es/shapes.mjs';
+  import type { ArraySize } from '*/hyperformula/es/ArraySize.mjs';
   import type { CellError } from '*/hyperformula/es/Cell.mjs';
   export class Vertex { readonly idInGraph?: number }
   export class ScalarFormulaVertex extends Vertex {
+    constructor(formula: Ast, address: CellAddress, version: number);
     getFormula(lazy: Lazy): Ast;
     getAddress(lazy: Lazy): CellAddress;
     isComputed(): boolean;
@@ -139,6 +137,7 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
     setCellValue(value: unknown): unknown;
   }
   export class ArrayFormulaVertex extends Vertex {
+    constructor(formula: Ast, address: CellAddress, size: ArraySize);
     readonly array: { readonly size: { readonly isRef: boolean } };
     getFormula(lazy: Lazy): Ast;
     getAddress(lazy: Lazy): CellAddress;
@@ -151,11 +150,13 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
     setNoSpace(): CellError;
   }
   export class ValueCellVertex extends Vertex {
+    constructor(parsedValue: unknown, rawValue: unknown);
     readonly parsedValue: unknown;
     readonly rawValue: unknown;
     getCellValue(): unknown;
   }
   export class ParsingErrorVertex extends Vertex {
+    constructor(errors: readonly { readonly message: string }[], rawInput: unknown);
     readonly rawInput: unknown;
     readonly errors: readonly { readonly message: string }[];
   }
@@ -172,6 +173,7 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
 declare module '*/hyperformula/es/shapes.mjs' {
   import type { ArrayFormulaVertex, RangeVertex, ScalarFormulaVertex, Vertex as AnyVertex } from '*/hyperformula/es/DependencyGraph/index.mjs';
   import type { InterpreterState } from '*/hyperformula/es/interpreter/InterpreterState.mjs';
+  import type { AbsoluteCellRange } from '*/hyperformula/es/AbsoluteCellRange.mjs';
   export type Vertex = AnyVertex;
   export type FormulaVertex = ScalarFormulaVertex | ArrayFormulaVertex;
   export type State = InterpreterState;
@@ -186,6 +188,8 @@ declare module '*/hyperformula/es/shapes.mjs' {
     addressInRange(address: CellAddress): boolean;
     doesOverlap(other: CellRange): boolean;
   }
+  /** A cell, a block, or a name that a formula uses. */
+  export type Dependency = CellAddress | AbsoluteCellRange | { readonly name: string };
   export interface Language { buildErrorMapping(): Readonly<Record<string, string>> }
   /** Formulas follow inserted and removed rows only when they are next looked at; this is what brings them up to date. */
   export interface Lazy { readonly version: () => number }
@@ -214,7 +218,8 @@ declare module '*/hyperformula/es/shapes.mjs' {
     readonly errors: readonly { readonly type: string; readonly message: string }[];
     readonly hasVolatileFunction: boolean;
     readonly hasStructuralChangeFunction: boolean;
-    readonly dependencies: readonly unknown[];
+    /** What it uses, by the distance from where it stands. */
+    readonly dependencies: readonly { absolutize(formula: CellAddress): Dependency }[];
   }
   export interface Parser {
     parse(text: unknown, address: CellAddress): ParseResult;
@@ -261,7 +266,12 @@ declare module '*/hyperformula/es/shapes.mjs' {
     existsEdge(from: Vertex, to: Vertex): boolean;
     /** The cells and blocks that a formula uses. */
     dependencyQueryAddresses(vertex: Vertex): readonly (CellAddress | { readonly start: CellAddress; readonly end: CellAddress })[];
-    processCellDependencies(dependencies: readonly unknown[], formula: Vertex): void;
+    processCellDependencies(dependencies: readonly Dependency[], formula: Vertex): void;
+    fetchCellOrCreateEmpty(address: CellAddress): { readonly vertex: Vertex };
+    addVertex(address: CellAddress, vertex: Vertex): void;
+    addArrayVertex(address: CellAddress, vertex: ArrayFormulaVertex): void;
+    shrinkArrayToCorner(vertex: ArrayFormulaVertex): void;
+    markAsVolatile(vertex: Vertex): void;
     setFormulaToCell(address: CellAddress, ...rest: unknown[]): unknown;
     isThereSpaceForArray(vertex: ArrayFormulaVertex): boolean;
     /** Takes an array's block of cells away from it, but for its own cell. */

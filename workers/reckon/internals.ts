@@ -9,7 +9,7 @@ export { HyperFormula, DenseSparseChooseBasedOnThreshold } from '../../node_modu
 export { CellError, ErrorType, isColOrRowInvalid } from '../../node_modules/hyperformula/es/Cell.mjs';
 export { ErrorMessage } from '../../node_modules/hyperformula/es/error-message.mjs';
 export { CellContent } from '../../node_modules/hyperformula/es/CellContentParser.mjs';
-export { GraphBuilder } from '../../node_modules/hyperformula/es/GraphBuilder.mjs';
+export { ArraySize } from '../../node_modules/hyperformula/es/ArraySize.mjs';
 export { AddColumnsCommand, AddRowsCommand, RemoveColumnsCommand, RemoveRowsCommand } from '../../node_modules/hyperformula/es/Operations.mjs';
 export { findBoundaries } from '../../node_modules/hyperformula/es/Sheet.mjs';
 export { SimpleRangeValue } from '../../node_modules/hyperformula/es/SimpleRangeValue.mjs';

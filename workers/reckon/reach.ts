@@ -19,6 +19,8 @@ export const SHARED_REACH = 10_000;
 export interface Extent {
   /** Cells of its largest block, or of its results. */
   readonly most: number;
+  /** The result fills one cell. */
+  readonly single: boolean;
   readonly fault?: string;
 }
 
@@ -31,17 +33,19 @@ export function extent({ ast, dependencies }: ParseResult, place: Place, predict
     if (!Number.isFinite(cells)) continue;
     if (cells > MOST_USED) {
       const { start, end } = block;
-      return { most: cells, fault: `${cellName(start.row, start.col)}:${cellName(end.row, end.col)} has ${count(cells)} cells, and a block in a formula can have ${count(MOST_USED)}: use whole columns instead, as in A:C.` };
+      return { most: cells, single: true, fault: `${cellName(start.row, start.col)}:${cellName(end.row, end.col)} has ${count(cells)} cells, and a block in a formula can have ${count(MOST_USED)}: use whole columns instead, as in A:C.` };
     }
     most = Math.max(most, cells);
   }
   const size = predictor.checkArraySize(ast, place);
   const filled = size.isRef ? 1 : size.width * size.height;
-  if (filled <= MOST_FILLED) return { most: Math.max(most, filled) };
+  const single = filled === 1;
+  if (filled < 1) return { most, single, fault: 'The results would fill no cell at all.' };
+  if (filled <= MOST_FILLED) return { most: Math.max(most, filled), single };
   const fault = Number.isFinite(filled)
     ? `The results would fill ${count(filled)} cells; one formula can fill ${count(MOST_FILLED)}.`
     : 'The results would fill whole columns or rows: name the block that is meant, as in A1:A100.';
-  return { most: filled, fault };
+  return { most: filled, single, fault };
 }
 
 const count = (n: number): string => n.toLocaleString('en');

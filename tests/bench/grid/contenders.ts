@@ -34,9 +34,9 @@ export class Ours implements Contender {
     this.grid = document.createElement('tt-grid');
     this.grid.view = this.cells.view();
     into.append(this.grid);
+    // The first update finds its size, the second draws what is in view.
     await this.grid.updateComplete;
-    // Its size is known a frame later; it need not wait for that here.
-    await this.scrolled();
+    await this.grid.updateComplete;
   }
 
   async scrolled(): Promise<void> {

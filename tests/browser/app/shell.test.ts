@@ -183,7 +183,7 @@ describe('when something stands in the way', () => {
       for (let tabs = 0; tabs < 6 && rename.activeElement !== field; tabs++) await press('Tab');
       await sendKeys({ type: 'Measures' });
       await press('Enter');
-      await waitUntil(() => /Measures/.test(rename.querySelector('[role=alert]')?.textContent ?? ''), `visit ${time + 1}`);
+      await waitUntil(() => /Measures/.test(rename.querySelector('[role=alert]')?.textContent ?? ''), `visit ${time + 1}`, { timeout: 10_000 });
       await press('Escape');
     }
     expect(at.desk.sheet.name).to.equal('Fit');
@@ -216,19 +216,19 @@ describe('on narrow screens', () => {
     await press('Escape');
     await tabTo(at.app, menu);
     await press('Enter');
-    await waitUntil(seen);
+    await waitUntil(seen, 'it is not seen', { timeout: 10_000 });
     expect(list.shadowRoot!.activeElement?.getAttribute('aria-current')).to.equal('page');
     expect(menu.getAttribute('aria-expanded')).to.equal('true');
     await accessible(at.app);
     await press('Escape');
-    await waitUntil(() => !seen());
+    await waitUntil(() => !seen(), 'it stays', { timeout: 10_000 });
     expect(focused(at.app) === menu, 'back where it was opened').to.equal(true);
     await press('Enter');
-    await waitUntil(seen);
+    await waitUntil(seen, 'it is not seen', { timeout: 10_000 });
     const { sheets } = at.desk.book;
     const next = sheets[sheets.indexOf(at.desk.sheet) + 1]!;
     await press('Tab', 'Enter');
-    await waitUntil(() => !seen());
+    await waitUntil(() => !seen(), 'it stays', { timeout: 10_000 });
     expect([at.desk.sheet.name, inCells(at)]).to.deep.equal([next.name, true]);
   });
 
@@ -250,14 +250,14 @@ describe('on narrow screens', () => {
     await press('Escape');
     await tabTo(at.app, opener);
     await press('Enter');
-    await waitUntil(seen);
+    await waitUntil(seen, 'it is not seen', { timeout: 10_000 });
     expect(focused(at.app)?.className).to.equal('panel-close');
     await accessible(at.app);
     await press('Enter');
-    await waitUntil(() => !seen());
+    await waitUntil(() => !seen(), 'it stays', { timeout: 10_000 });
     expect(focused(at.app) === opener, 'back where it was opened').to.equal(true);
     await press('Alt+b');
-    await waitUntil(seen);
+    await waitUntil(seen, 'it is not seen', { timeout: 10_000 });
     expect(aside.getAttribute('aria-label')).to.equal('Side by side');
   });
 });

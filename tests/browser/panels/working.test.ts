@@ -34,6 +34,12 @@ const read = (made: WorkingPanel): string => words((made.renderRoot as ShadowRoo
 const show = (system: ShowAs['system']): ShowAs => ({ system, inchStep: 8 });
 
 describe('the working beside the cells', () => {
+  it('shows the note on the cell', async () => {
+    const made = await panel({ place: 'Fit B2', raw: '94 cm', result: q(94, 'cm'), note: 'over the blouse' });
+    expect(words(find(made, '.kept').textContent)).to.equal('Note. over the blouse');
+    await accessible(made);
+  });
+
   it('shows the figure, the rule, each step and where what was put in came from', async () => {
     const made = await panel({ heading: 'Waist ease', place: 'Fit C13', raw: '=EASE(C12, C2)', result: q(6.5, 'cm'), working: EASE });
     expect(find(made, 'h2').textContent).to.equal('Waist ease');

@@ -8,8 +8,8 @@ import { HyperFormula as Public } from 'hyperformula';
 import { describe, expect, test } from 'vitest';
 import { readContent } from '../../../workers/reckon/content.ts';
 import {
-  AbsoluteCellRange, AddColumnsCommand, AddRowsCommand, ArrayFormulaVertex, CellContent, CellError, coerceRangeToScalar, DateNumber, DateTimeNumber,
-  DenseSparseChooseBasedOnThreshold, EmptyCellVertex, EmptyValue, ErrorMessage, ErrorType, findBoundaries, GraphBuilder, HyperFormula, InterpreterState,
+  AbsoluteCellRange, AddColumnsCommand, AddRowsCommand, ArrayFormulaVertex, ArraySize, CellContent, CellError, coerceRangeToScalar, DateNumber, DateTimeNumber,
+  DenseSparseChooseBasedOnThreshold, EmptyCellVertex, EmptyValue, ErrorMessage, ErrorType, findBoundaries, HyperFormula, InterpreterState,
   isColOrRowInvalid, ParsingErrorVertex, PercentNumber, RangeVertex, RemoveColumnsCommand, RemoveRowsCommand, RichNumber, ScalarFormulaVertex,
   SimpleRangeValue, TimeNumber, ValueCellVertex,
 } from '../../../workers/reckon/internals.ts';
@@ -120,17 +120,27 @@ describe('what is relied on', () => {
     expect(vertex.getCellValue()).toMatchObject({ val: 57.15, unit: 'in' });
   });
 
-  test('GraphBuilder fills an empty engine from whatever the two parsers make of its cells', () => {
+  test('cells can be put into an empty engine by hand', () => {
     const inside = HyperFormula.buildEmpty(CONFIG);
     const graphs = inside._dependencyGraph;
     graphs.sheetMapping.addSheetWithId(7, 'S7');
-    graphs.addressMapping.addSheetAndSetStrategyBasedOnBoundaries(7, findBoundaries([['1', '=A1*2']]));
-    new GraphBuilder(graphs, inside._columnSearch, inside._parser, inside._cellContentParser, inside._stats, inside._crudOperations.operations.arraySizePredictor)
-      .buildGraph({ S7: [['1', '=A1*2']] }, inside._stats);
-    const formula = graphs.getCell({ sheet: 7, row: 0, col: 1 });
-    expect(formula).toBeInstanceOf(ScalarFormulaVertex);
-    expect(formula!.idInGraph).toBeTypeOf('number');
-    expect([...graphs.graph.adjacentNodes(graphs.getCell({ sheet: 7, row: 0, col: 0 })!)]).toEqual([formula]);
+    graphs.addressMapping.addSheetAndSetStrategyBasedOnBoundaries(7, findBoundaries([['1', '=A1*2', '=A1:A2*1']]));
+    const place = (row: number, col: number): Place => ({ sheet: 7, row, col });
+    const figure = new ValueCellVertex(1, '1');
+    const { ast, dependencies } = inside._parser.parse('=A1*2', place(0, 1));
+    const formula = new ScalarFormulaVertex(ast, place(0, 1), inside._lazilyTransformingAstService.version());
+    const block = new ArrayFormulaVertex(ast, place(0, 2), new ArraySize(1, 2));
+    const unread = new ParsingErrorVertex([{ message: 'Why.' }], '=(');
+    for (const [at, vertex] of [[place(0, 0), figure], [place(0, 1), formula], [place(3, 0), unread]] as const) graphs.addVertex(at, vertex);
+    graphs.addArrayVertex(place(0, 2), block);
+    graphs.processCellDependencies(dependencies.map((each) => each.absolutize(place(0, 1))), formula);
+    graphs.markAsVolatile(formula);
+    expect([...graphs.graph.adjacentNodes(figure)]).toEqual([formula]);
+    expect(graphs.verticesToRecompute()).toEqual([formula]);
+    expect([graphs.getCell(place(1, 2)), graphs.fetchCellOrCreateEmpty(place(0, 0)).vertex]).toEqual([block, figure]);
+    graphs.shrinkArrayToCorner(block);
+    expect([graphs.getCell(place(0, 2)), graphs.getCell(place(1, 2))]).toEqual([block, undefined]);
+    expect(block.isComputed()).toBe(false);
   });
 
   test('a formula that cannot be read keeps its text and shows the first message', () => {

@@ -124,10 +124,10 @@ function play(steps: readonly Step[]): { readonly shown: Record<string, string>;
 }
 
 describe('results after random edits are those of a rebuild', () => {
-  test('1,000 sequences', { timeout: 300_000 }, () => {
-    fc.assert(fc.property(fc.array(step, { minLength: 1, maxLength: 14 }), (steps) => {
+  test('1,000 sequences', { timeout: 900_000 }, () => {
+    fc.assert(fc.property(fc.array(step, { minLength: 1, maxLength: 10 }), (steps) => {
       const { shown, due } = play(steps);
       expect(shown).toEqual(due);
-    }), { numRuns: Number(process.env['SEQUENCES'] ?? 1000), interruptAfterTimeLimit: 280_000, markInterruptAsFailure: true, ...(process.env['SEED'] && { seed: Number(process.env['SEED']) }) });
+    }), { numRuns: Number(process.env['SEQUENCES'] ?? 1000), interruptAfterTimeLimit: 880_000, markInterruptAsFailure: true, ...(process.env['SEED'] && { seed: Number(process.env['SEED']) }) });
   });
 });

@@ -1,0 +1,33 @@
+/** What stands in the way of trusting the page, and how the sums are going. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { readQuantity } from '../quantities/index.ts';
+import type { Desk } from './desk.ts';
+
+/** With the one thing to do about it. */
+export function banner(desk: Desk): TemplateResult | typeof nothing {
+  if (desk.engine?.state === 'stopped') {
+    return html`<p class="banner fault" role="alert">The figures cannot be worked out just now. Nothing typed is lost.
+      <button @click=${() => desk.engine?.open()}>Try again</button></p>`;
+  }
+  if (desk.keepState.state === 'not kept') {
+    return html`<p class="banner fault" role="alert">Not kept: ${desk.keepState.sentence} <button @click=${() => desk.tryKeeping()}>Try again</button></p>`;
+  }
+  return nothing;
+}
+
+export function engineInWords(desk: Desk): string {
+  switch (desk.engine?.state) {
+    case 'ready': return `Worked out in ${desk.took < 1 ? 'under 1' : Math.round(desk.took)} ms`;
+    case 'working': return 'Working it out…';
+    case 'stopped': return 'Results have stopped: reload the page.';
+    case 'restarting': return 'Starting the sums again…';
+    default: return 'Getting ready…';
+  }
+}
+
+/** Why a text that starts like a figure is kept as text. */
+export function remarkOn(raw: string): string {
+  if (raw.startsWith('=') || raw.startsWith("'")) return '';
+  const reading = readQuantity(raw);
+  return reading.kind === 'refused' && reading.meant === 'text' ? reading.sentence : '';
+}
