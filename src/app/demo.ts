@@ -1,7 +1,7 @@
 /** The garment that opens at first start: an invented person's dress, made of the shipped templates and chart. */
 import linden from '../../sheets/demo.json';
 import { readArea } from '../formula/index.ts';
-import { apply, cellAt, emptyBook, sheetFromTemplate, type Book, type Edit } from '../workbook/index.ts';
+import { apply, cellAt, emptyBook, sheetFromTemplate, type Area, type Book, type Edit } from '../workbook/index.ts';
 import { chartEdit } from './chart-edit.ts';
 import { shippedTemplate } from './shipped.ts';
 
@@ -38,5 +38,8 @@ export function demoBook(id: string): Book {
   return book;
 }
 
-/** The sheet that is open at first. */
-export const demoOpens = linden.open;
+/** What is selected at first: a result, so that its working shows. */
+export function demoOpens(demo: Book): Area {
+  const { sheet: name, ...box } = readArea(linden.open)!;
+  return { ...box, sheet: demo.sheets.find((sheet) => sheet.name === name)!.id };
+}

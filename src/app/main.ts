@@ -58,8 +58,7 @@ async function openDesk(): Promise<{ desk: Desk; problems: readonly string[]; fr
 function demoDesk(): Desk {
   // Not randomUUID: that is missing where the page is served without TLS on a home network.
   const desk = new Desk(demoBook(crypto.getRandomValues(new Uint32Array(4)).join('-')));
-  const first = desk.book.sheets.find(({ name }) => name === demoOpens);
-  if (first) desk.openSheet(first.id);
+  desk.selectArea(demoOpens(desk.book));
   return desk;
 }
 

@@ -10,7 +10,8 @@ export const shellStyles = css`
   header { grid-column: 1 / -1; display: flex; flex-wrap: wrap; align-items: center; gap: var(--gap-2) var(--gap-3); padding: var(--gap-2) var(--gap-4); border-bottom: 1px solid var(--rule); }
   h1 { margin: 0; font: 600 1.1rem/1.2 var(--face-title); min-width: 0; }
   h1 button { border: 0; padding: 2px 4px; background: none; font: inherit; text-align: left; overflow-wrap: anywhere; min-height: 28px; }
-  .whom { flex: 1; min-width: 10em; font-size: var(--size-small); color: var(--soft); }
+  .title { flex: 1; min-width: 0; display: flex; align-items: baseline; gap: var(--gap-2); }
+  .whom { min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; font-size: var(--size-small); color: var(--soft); }
   .whom.not { color: var(--pin); font-weight: 600; }
   .choice { display: inline-flex; border: 1px solid var(--rule); border-radius: var(--round); overflow: hidden; }
   .choice button { border: 0; border-radius: 0; }
@@ -41,8 +42,9 @@ export const shellStyles = css`
   @media (max-width: 900px) {
     :host, :host([data-wide-panel]) { grid-template-columns: minmax(0, 1fr); }
     .menu { display: inline-block; }
-    h1 { flex: 1 1 auto; max-width: 60%; }
-    .whom { order: 1; flex: 1 1 12em; text-align: right; }
+    .title { flex: 1 1 8em; flex-direction: column; align-items: stretch; gap: 0; }
+    .whom { padding-inline: 4px; }
+    .shown { order: 1; }
     main, aside { grid-column: 1; }
     tt-sheet-list { position: fixed; inset: 0 auto 0 0; width: min(300px, 86vw); z-index: 20; box-shadow: var(--shadow); visibility: hidden; transform: translateX(-102%); }
     tt-sheet-list.open { visibility: visible; transform: none; }
@@ -52,8 +54,9 @@ export const shellStyles = css`
     :host, :host([data-wide-panel]) { grid-template: auto auto minmax(0, 1fr) auto / minmax(0, 1fr); }
     header { padding: var(--gap-1) var(--gap-2); gap: var(--gap-1) var(--gap-2); }
     header .roomy { display: none; }
-    header fieldset .choice { order: 1; }
-    .whom { order: 2; flex: 1 1 0; min-width: 0; align-self: center; text-align: left; }
+    .undo { order: 2; margin-left: auto; }
+    h1 { font-size: 1rem; }
+    h1 button { max-width: 100%; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
     header button, header select { padding-inline: var(--gap-2); }
     aside { position: fixed; inset: auto 0 0; max-height: 70dvh; z-index: 18; border: 1px solid var(--rule); border-radius: 16px 16px 0 0; box-shadow: var(--shadow); visibility: hidden; transform: translateY(102%); }
     aside.open { visibility: visible; transform: none; }

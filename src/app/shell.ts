@@ -118,14 +118,14 @@ export class App extends LitElement {
     return html`
       <header>
         <button class="menu" aria-expanded=${this.#over.has('sheets')} @click=${() => this.#over.open('sheets')}>☰ Sheets</button>
-        <h1><button title="Rename" @click=${() => this.#run('rename')}>${book.title}</button></h1>
-        <span class="whom ${kept.trouble ? 'not' : ''}">${book.person ? `for ${book.person} · ` : ''}${kept.words}</span>
-        <fieldset><legend>How lengths show</legend><span class="choice">${SYSTEMS.map(({ show, label, title }) => html`
+        <div class="title"><h1><button title="Rename" @click=${() => this.#run('rename')}>${book.title}</button></h1>
+          <span class="whom ${kept.trouble ? 'not' : ''}">${book.person ? `for ${book.person} · ` : ''}${kept.words}</span></div>
+        <fieldset><legend>How lengths show</legend><span class="choice shown">${SYSTEMS.map(({ show, label, title }) => html`
           <button title=${title} aria-pressed=${book.settings.show === show} @click=${() => this.#run(`show-${show}`)}>${label}</button>`)}</span></fieldset>
-        <select class="roomy" aria-label="Inches shown to" title="Inches shown to the nearest" @change=${(event: Event) => this.#run(`inches-${(event.target as HTMLSelectElement).value}`)}>
+        <select class="roomy shown" aria-label="Inches shown to" title="Inches shown to the nearest" @change=${(event: Event) => this.#run(`inches-${(event.target as HTMLSelectElement).value}`)}>
           ${[8, 16, 32].map((step) => html`<option value=${step} .selected=${live(book.settings.inchStep === step)}>1/${step} in</option>`)}
         </select>
-        <button class="roomy" title=${done ? `Undo: ${done.label}` : 'Nothing to undo'} aria-label=${done ? `Undo: ${done.label}` : 'Undo'} ?disabled=${desk.history.done.length === 0} @click=${() => this.#run('undo')}>Undo</button>
+        <button class="undo" title=${done ? `Undo: ${done.label}` : 'Nothing to undo'} aria-label=${done ? `Undo: ${done.label}` : 'Undo'} ?disabled=${desk.history.done.length === 0} @click=${() => this.#run('undo')}>Undo</button>
         <button class="roomy" title=${undone ? `Do again: ${undone.label}` : 'Nothing to do again'} aria-label=${undone ? `Do again: ${undone.label}` : 'Do again'} ?disabled=${desk.history.undone.length === 0} @click=${() => this.#run('redo')}>Do again</button>
         <button class="roomy" aria-pressed=${comparing} @click=${() => this.#run('side-by-side')}>Side by side</button>
         <button @click=${() => this.#run('commands')}>Commands</button>

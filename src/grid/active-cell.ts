@@ -12,7 +12,7 @@ export class ActiveCell {
 
   mark(within: Element, field: Element, { row, col }: CellPlace, editing: boolean): void {
     const id = `cell-${row}-${col}`;
-    if (!this.#element?.isConnected || this.#element.id !== id) {
+    if (!this.#element?.isConnected || this.#element.id !== id || !isAt(this.#element, row, col)) {
       this.#element?.removeAttribute('id');
       this.#element = within.querySelector(`[aria-rowindex="${row + 2}"]`)?.querySelector(`[aria-colindex="${col + 2}"]`) ?? null;
       if (this.#element) this.#element.id = id;
@@ -22,4 +22,9 @@ export class ActiveCell {
       if (field.getAttribute(name) !== value) field.setAttribute(name, value);
     }
   }
+}
+
+/** Elements are used again for other cells when the columns in view change. */
+function isAt(element: Element, row: number, col: number): boolean {
+  return element.getAttribute('aria-colindex') === String(col + 2) && element.closest('[aria-rowindex]')?.getAttribute('aria-rowindex') === String(row + 2);
 }

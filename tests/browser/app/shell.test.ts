@@ -46,7 +46,7 @@ async function page(width = 1280, height = 800): Promise<Page> {
   await setViewport({ width, height });
   document.body.style.margin = '0';
   const desk = new Desk(demoBook('page'));
-  desk.openSheet(desk.book.sheets.find(({ name }) => name === demoOpens)!.id);
+  desk.openSheet(demoOpens(desk.book).sheet);
   const engine = new StandInEngine();
   const keeper = new StandInKeeper();
   const app = await fixture<App>(html`<tt-app .desk=${desk}></tt-app>`);

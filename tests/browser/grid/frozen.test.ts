@@ -32,6 +32,14 @@ describe('rows and columns that stay in view', () => {
     expect(model.grid.renderRoot.querySelectorAll('[aria-rowindex="2"]')).to.have.length(1);
   });
 
+  it('leave the mark on the active cell when the first column begins to stay', async () => {
+    const model = await frozen(0, 0);
+    await press(model, 'ArrowRight', 'ArrowRight');
+    model.grid.view = { ...model.grid.view, frozen: { rows: 0, cols: 1 } };
+    await settled(model);
+    expect([...model.grid.renderRoot.querySelectorAll('.cell[id]')].map((cell) => [cell.id, cell.getAttribute('aria-colindex')])).to.deep.equal([['cell-0-2', '4']]);
+  });
+
   it('never cover the active cell', async () => {
     const model = await frozen(2, 1);
     await scroll(model, 300, 900);
