@@ -1,19 +1,20 @@
 /**
  * Makes `dist/`: one static folder for any web host, under any path. The page
  * and each worker are a bundle of their own, named by the hash of their content.
+ * `node .ci/build.mjs somewhere` makes it there.
  */
 import { copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { basename } from 'node:path';
+import { basename, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { policy } from './policy.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const out = `${root}dist`;
+const out = resolve(root, process.argv[2] ?? 'dist');
 const common = {
   absWorkingDir: root, bundle: true, format: 'esm', target: 'es2022', minify: true, sourcemap: true,
-  metafile: true, outdir: 'dist', entryNames: '[name]-[hash]', chunkNames: '[name]-[hash]', assetNames: '[name]-[hash]',
+  metafile: true, outdir: out, entryNames: '[name]-[hash]', chunkNames: '[name]-[hash]', assetNames: '[name]-[hash]',
 };
 
 const built = (result) => {
@@ -50,4 +51,4 @@ for (const file of [page, worker]) {
   const packed = gzipSync(await readFile(`${out}/${file}`)).length;
   console.log(`${file}  ${(packed / 1024).toFixed(1)} kB gzip`);
 }
-console.log('Built dist/. Serve it as it is from any web host.');
+console.log(`Built ${out}. Serve it as it is from any web host.`);

@@ -20,6 +20,13 @@ export const FIND_COMMANDS: readonly Command[] = [
   { id: 'history-cell', label: 'History of this cell', group: 'Cells', menu: ['cell'], run: (_, screens) => screens.openHistory(true) },
 ];
 
+export const PIN_COMMANDS: readonly Command[] = [
+  { id: 'pins', label: 'Pins: what to look at', group: 'Workbook', keys: 'Alt+Shift+KeyP', menu: ['cell'], run: (_, screens) => screens.openPins() },
+  { id: 'pin-next', label: 'Go to the next pin', group: 'Workbook', keys: 'Alt+KeyP', run: (_, screens) => screens.nextPin() },
+  { id: 'pin-mend', label: 'Mend the pin on this cell', group: 'Cells', keys: 'Alt+KeyM', run: (_, screens) => screens.mendPin() },
+  { id: 'pin-acknowledge', label: 'Acknowledge the pin on this cell…', group: 'Cells', keys: 'Alt+Shift+KeyA', run: (_, screens) => screens.acknowledgePin() },
+];
+
 export const ARRANGE_COMMANDS: readonly Command[] = [
   { id: 'fill-down', label: 'Fill down', group: 'Cells', keys: 'Alt+Shift+KeyD', menu: ['cell', 'column'], run: (desk) => arrange.fillDown(desk) },
   { id: 'fill-right', label: 'Fill to the right', group: 'Cells', keys: 'Alt+Shift+KeyR', menu: ['cell', 'row'], run: (desk) => arrange.fillRight(desk) },

@@ -1,23 +1,13 @@
 /** What commands about rows, columns and the look of cells mean as edits. */
 import {
-  EditRefused, LIMITS, cellAt, countOf, fillEdit, filterEdit, hiddenColumns, hiddenRows, inRuns, joinRuns, usedArea, withoutRun,
-  type Area, type Cell, type CellChange, type Edit, type Look, type Runs, type Sheet,
+  LIMITS, cellAt, countOf, fillEdit, filterEdit, hiddenColumns, hiddenRows, inRuns, joinRuns, seenCells, seenIn, usedArea, withoutRun,
+  type Area, type Cell, type CellChange, type Look, type Runs, type Sheet,
 } from '../workbook/index.ts';
 import type { LookChange } from '../panels/index.ts';
+import { attempt } from './attempt.ts';
 import { textAt, valueAt } from './cell-values.ts';
 import type { Desk } from './desk.ts';
-import { filledIn } from './wishes.ts';
-
-/** Makes an edit and does it; false, with a sentence said, when either is refused. */
-export function attempt(desk: Desk, make: () => Edit): boolean {
-  try {
-    return desk.do(make());
-  } catch (error) {
-    if (!(error instanceof EditRefused)) throw error;
-    desk.say(error.sentence);
-    return false;
-  }
-}
+import { cellsInWords, sayDone, unseen } from './out-of-sight.ts';
 
 /** A selection of whole columns or rows goes only as far as anything is filled. */
 function withinUsed(sheet: Sheet, area: Area): Area {
@@ -33,24 +23,37 @@ function withinUsed(sheet: Sheet, area: Area): Area {
 /** The first rows of the selection up to the first empty one go on through the rest; all of them filled, the first alone does. */
 export function fillDown(desk: Desk, copy = false): void {
   const area = withinUsed(desk.sheet, desk.area);
-  const { top, bottom } = area;
-  if (top === bottom) {
+  const { rows } = seenIn(desk.sheet, area);
+  if (rows.count < 2) {
     desk.say('Select the cells to fill as well: those that go on, and the empty ones below them.');
     return;
   }
-  const given = leading(bottom - top + 1, (at) => filledIn(desk.sheet, { ...area, top: top + at, bottom: top + at }).some(({ cell }) => cell.raw !== ''));
-  attempt(desk, () => fillEdit(desk.book, { ...area, bottom: top + given - 1 }, area, { copy }));
+  const given = leading(rows.count, (at) => isFilled(desk.sheet, { ...area, top: rows.at(at), bottom: rows.at(at) }));
+  fill(desk, { ...area, bottom: rows.at(given - 1) }, area, copy);
 }
 
 export function fillRight(desk: Desk, copy = false): void {
   const area = withinUsed(desk.sheet, desk.area);
-  const { left, right } = area;
-  if (left === right) {
+  const { columns } = seenIn(desk.sheet, area);
+  if (columns.count < 2) {
     desk.say('Select the cells to fill as well: those that go on, and the empty ones to their right.');
     return;
   }
-  const given = leading(right - left + 1, (at) => filledIn(desk.sheet, { ...area, left: left + at, right: left + at }).some(({ cell }) => cell.raw !== ''));
-  attempt(desk, () => fillEdit(desk.book, { ...area, right: left + given - 1 }, area, { copy }));
+  const given = leading(columns.count, (at) => isFilled(desk.sheet, { ...area, left: columns.at(at), right: columns.at(at) }));
+  fill(desk, { ...area, right: columns.at(given - 1) }, area, copy);
+}
+
+function isFilled(sheet: Sheet, area: Area): boolean {
+  for (const { cell } of seenCells(sheet, area)) if (cell.raw !== '') return true;
+  return false;
+}
+
+/** Fills a block from a part of it; false, with a sentence said, when that is refused. */
+export function fill(desk: Desk, from: Area, to: Area, copy = false): boolean {
+  const left = unseen(desk.sheet, to);
+  const done = attempt(desk, () => fillEdit(desk.book, from, to, { copy }));
+  if (done) sayDone(desk, 'Filled the cells that show', left);
+  return done;
 }
 
 /** How many places are filled before the first empty one; 1 when none or all are. */
@@ -144,11 +147,11 @@ export function filterOff(desk: Desk): void {
 const MOST_EMPTY = 2_000;
 
 function cellsToLook(desk: Desk): { row: number; col: number; cell: Cell }[] {
-  const { top, left, bottom, right } = desk.area;
-  if ((bottom - top + 1) * (right - left + 1) > MOST_EMPTY) return filledIn(desk.sheet, desk.area);
+  const { rows, columns } = seenIn(desk.sheet, desk.area);
+  if (rows.count * columns.count > MOST_EMPTY) return [...seenCells(desk.sheet, desk.area)];
   const cells: { row: number; col: number; cell: Cell }[] = [];
-  for (let row = top; row <= bottom; row++) {
-    for (let col = left; col <= right; col++) cells.push({ row, col, cell: cellAt(desk.sheet, row, col) ?? { raw: '' } });
+  for (const row of rows) {
+    for (const col of columns) cells.push({ row, col, cell: cellAt(desk.sheet, row, col) ?? { raw: '' } });
   }
   return cells;
 }
@@ -158,13 +161,18 @@ export function changeLook(desk: Desk, change: LookChange): void {
     const look = Object.fromEntries(Object.entries({ ...cell.look, ...change }).filter(([, value]) => value !== undefined)) as Look;
     return { row, col, cell: { ...cell, look } };
   });
-  if (cells.length) desk.do({ do: 'setCells', sheet: desk.sheetId, cells });
+  setLooks(desk, cells);
 }
 
 export function lookOff(desk: Desk): void {
-  const cells = filledIn(desk.sheet, desk.area).filter(({ cell }) => cell.look)
+  const cells = [...seenCells(desk.sheet, desk.area)].filter(({ cell }) => cell.look)
     .map(({ row, col, cell: { look: _, ...cell } }): CellChange => ({ row, col, cell }));
-  if (cells.length) desk.do({ do: 'setCells', sheet: desk.sheetId, cells });
+  setLooks(desk, cells);
+}
+
+function setLooks(desk: Desk, cells: readonly CellChange[]): void {
+  const left = unseen(desk.sheet, desk.area);
+  if (cells.length && desk.do({ do: 'setCells', sheet: desk.sheetId, cells })) sayDone(desk, `Changed how ${cellsInWords(cells.length)} show`, left);
 }
 
 /** True when the selected cells do not all look alike; of very many this is not looked at. */
@@ -174,5 +182,5 @@ export function looksMixed(desk: Desk): boolean {
   if (count === 1 || count > MOST_EMPTY) return false;
   const { row, col } = desk.selection.focus;
   const wanted = JSON.stringify(Object.entries(cellAt(desk.sheet, row, col)?.look ?? {}).sort());
-  return filledIn(desk.sheet, desk.area).some(({ cell }) => JSON.stringify(Object.entries(cell.look ?? {}).sort()) !== wanted);
+  return [...seenCells(desk.sheet, desk.area)].some(({ cell }) => JSON.stringify(Object.entries(cell.look ?? {}).sort()) !== wanted);
 }

@@ -5,7 +5,8 @@ import type { Block, FilterPanel, FilterWish, NotePanel, SortPanel, SortWish } f
 import {
   cellAt, filterEdit, firstRowIsHeadings, hasNeighbours, regionAround, sortEdit, usedArea, type Area, type Condition,
 } from '../workbook/index.ts';
-import { attempt, filterOff } from './arrange.ts';
+import { filterOff } from './arrange.ts';
+import { attempt } from './attempt.ts';
 import { textAt, valueAt } from './cell-values.ts';
 import type { Desk } from './desk.ts';
 

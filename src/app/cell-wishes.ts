@@ -1,7 +1,8 @@
 /** Grants what the grid asks for besides typing: fills, menus, threads; and asks the grid for what commands want of it. */
 import { cellName, columnName } from '../formula/index.ts';
 import type { FillDetail, Grid, MenuDetail, Threads } from '../grid/index.ts';
-import { EditRefused, fillEdit, sheetById } from '../workbook/index.ts';
+import { sheetById } from '../workbook/index.ts';
+import { fill } from './arrange.ts';
 import type { CellMenu } from './cell-menu.ts';
 import type { Desk } from './desk.ts';
 import type { CellScreens } from './grid-commands.ts';
@@ -68,13 +69,7 @@ export class CellWishes {
   #fill({ from, to }: FillDetail): boolean {
     const desk = this.desk();
     const { sheetId: sheet } = desk;
-    try {
-      return desk.do(fillEdit(desk.book, { sheet, ...from }, { sheet, ...to }));
-    } catch (error) {
-      if (!(error instanceof EditRefused)) throw error;
-      desk.say(error.sentence);
-      return false;
-    }
+    return fill(desk, { sheet, ...from }, { sheet, ...to });
   }
 
   /** What the menu is of: "B6 · Ease at waist", "Rows 3 to 5". */

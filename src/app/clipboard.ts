@@ -1,11 +1,10 @@
 /** Copy, cut and paste: cells of one's own keep their formulas and looks; text from elsewhere comes in as typed. */
-import { copyFrom, cutEdit, pasteEdit, pastedArea, type Area, type Book } from '../workbook/index.ts';
+import { areaAt, copyFrom, cutEdit, pasteEdit, pastedArea, type Area, type Book } from '../workbook/index.ts';
 import type { ClipDetail, PasteDetail } from '../grid/index.ts';
+import { attempt } from './attempt.ts';
 import type { Desk } from './desk.ts';
+import { sayDone, unseen } from './out-of-sight.ts';
 import { pasteTable } from './wishes.ts';
-
-/** Past this a paste is surely not meant, and would only freeze the page. */
-const MOST_CELLS = 500_000;
 
 export class Clipboard {
   /** Where the cells were taken, from the workbook as it was then: they are looked up only when they are pasted. */
@@ -31,7 +30,9 @@ export class Clipboard {
       // Programs in between may change how lines end.
       this.#text = withPlainLines(whole);
       this.#cut = cut;
-      desk.say(cut ? 'Cut: paste to move the cells.' : 'Copied.');
+      const left = unseen(desk.sheet, area);
+      if (cut) desk.say('Cut: paste to move the cells.');
+      else desk.say(left === '' ? 'Copied.' : `Copied the cells that show, without ${left}.`);
     };
     if (typeof text === 'string') {
       done(text);
@@ -43,22 +44,23 @@ export class Clipboard {
 
   #paste(desk: Desk, area: Area, text: string, table: readonly (readonly string[])[]): void {
     const taken = this.#taken;
-    if (taken && withPlainLines(text) === this.#text) {
-      const clip = copyFrom(taken.book, taken.area);
-      const edit = this.#cut
-        ? cutEdit(clip, { sheet: area.sheet, row: area.top, col: area.left })
-        : pasteEdit(clip, desk.book, area);
-      if (desk.do(edit)) desk.selectArea(this.#cut ? pastedArea(clip, { ...area, bottom: area.top, right: area.left }) : pastedArea(clip, area));
-      if (this.#cut) this.#taken = null;
+    if (!taken || withPlainLines(text) !== this.#text) {
+      pasteTable(desk, table, area);
       return;
     }
-    const cells = table.reduce((sum, row) => sum + row.length, 0);
-    if (cells > MOST_CELLS) {
-      desk.say(`That is ${cells.toLocaleString('en')} cells; at most ${MOST_CELLS.toLocaleString('en')} can be pasted at once. Copy a smaller part.`);
-      return;
-    }
-    pasteTable(desk, table, area);
-    desk.selectArea({ ...area, bottom: area.top + table.length - 1, right: area.left + Math.max(1, ...table.map((row) => row.length)) - 1 });
+    const { sheet } = desk;
+    const cut = this.#cut;
+    const clip = copyFrom(taken.book, taken.area);
+    const corner = { sheet: area.sheet, row: area.top, col: area.left };
+    let where: Area | null = null;
+    const done = attempt(desk, () => {
+      const edit = cut ? cutEdit(clip, desk.book, corner) : pasteEdit(clip, desk.book, area);
+      where = cut ? areaAt(clip.origin, corner) : pastedArea(clip, desk.book, area);
+      return edit;
+    });
+    if (where) desk.selectArea(where);
+    if (done && where && !cut) sayDone(desk, 'Pasted into the cells that show', unseen(sheet, where));
+    if (done && cut) this.#taken = null;
   }
 }
 

@@ -4,14 +4,16 @@
  */
 import type { ShowSystem } from '../workbook/index.ts';
 import type { Desk } from './desk.ts';
-import { ARRANGE_COMMANDS, FIND_COMMANDS } from './arrange-commands.ts';
+import { ARRANGE_COMMANDS, FIND_COMMANDS, PIN_COMMANDS } from './arrange-commands.ts';
 import { CLIPBOARD_COMMANDS, GRID_COMMANDS, type CellScreens } from './grid-commands.ts';
+import type { MendScreens } from './explaining.ts';
+import { MEND_COMMANDS } from './mend-commands.ts';
 import type { PanelScreens } from './side-panels.ts';
 import type { Theme } from './theme.ts';
 import * as ask from './wishes.ts';
 
 /** What the shell can open; commands ask for these and know nothing of how they look. */
-export interface Screens extends CellScreens, PanelScreens {
+export interface Screens extends CellScreens, MendScreens, PanelScreens {
   openTemplates(): void;
   openKeepTemplate(): void;
   openImport(): void;
@@ -52,6 +54,14 @@ const steps = ([8, 16, 32] as const).map((inchStep): Command => ({
   run: (desk) => desk.do({ do: 'setSettings', settings: { ...desk.book.settings, inchStep } }),
 }));
 
+const marks = (['.', ','] as const).map((mark): Command => ({
+  id: `decimal-${mark === '.' ? 'point' : 'comma'}`, label: mark === '.' ? 'Write decimals with a point: 2.5' : 'Write decimals with a comma: 2,5', group: 'Show',
+  run: (desk) => {
+    const { decimalMark: _, ...settings } = desk.book.settings;
+    desk.do({ do: 'setSettings', settings: mark === ',' ? { ...settings, decimalMark: mark } : settings });
+  },
+}));
+
 export const COMMANDS: readonly Command[] = [
   { id: 'undo', label: 'Undo', group: 'Workbook', keys: '$mod+KeyZ', when: (desk) => desk.history.done.length > 0, run: (desk) => desk.undo() },
   { id: 'redo', label: 'Do again', group: 'Workbook', keys: '$mod+Shift+KeyZ', when: (desk) => desk.history.undone.length > 0, run: (desk) => desk.redo() },
@@ -61,6 +71,7 @@ export const COMMANDS: readonly Command[] = [
   { id: 'names', label: 'Names…', group: 'Workbook', keys: 'Alt+KeyN', run: (_, screens) => screens.openNames() },
 
   ...FIND_COMMANDS,
+  ...PIN_COMMANDS,
 
   { id: 'template-start', label: 'Start a sheet from a template…', group: 'Sheet', keys: 'Alt+KeyT', run: (_, screens) => screens.openTemplates() },
   { id: 'template-keep', label: 'Keep this sheet as a template…', group: 'Sheet', run: (_, screens) => screens.openKeepTemplate() },
@@ -80,6 +91,7 @@ export const COMMANDS: readonly Command[] = [
   { id: 'columns-insert', label: 'Insert columns to the left', group: 'Cells', keys: 'Alt+Shift+Insert', menu: ['cell', 'column'], run: (desk) => ask.structure(desk, 'insertColumns') },
   { id: 'columns-remove', label: 'Remove the selected columns', group: 'Cells', keys: 'Alt+Shift+Delete', menu: ['column'], run: (desk) => ask.structure(desk, 'removeColumns') },
   ...ARRANGE_COMMANDS,
+  ...MEND_COMMANDS,
   ...GRID_COMMANDS,
   { id: 'mark-input', label: 'Mark as input, or take the mark off', group: 'Cells', keys: 'Alt+KeyI', menu: ['cell'], run: ask.toggleInput },
   { id: 'mark-heading', label: 'Mark as heading, or take the mark off', group: 'Cells', menu: ['row'], run: (desk) => ask.toggleLook(desk, 'heading') },
@@ -92,6 +104,7 @@ export const COMMANDS: readonly Command[] = [
   show('in', 'Show lengths in inches'),
   show('both', 'Show lengths in both systems'),
   ...steps,
+  ...marks,
   { id: 'theme-auto', label: 'Light or dark as the device is', group: 'Show', run: (_, screens) => screens.setTheme('auto') },
   { id: 'theme-light', label: 'Light: pattern tissue', group: 'Show', run: (_, screens) => screens.setTheme('light') },
   { id: 'theme-dark', label: 'Dark: chalk on cloth', group: 'Show', run: (_, screens) => screens.setTheme('dark') },

@@ -6,8 +6,8 @@
  * results follow), and says `change`. Everything on the screen is drawn from here.
  */
 import {
-  EditRefused, NO_HISTORY, apply, entryOf, historyAfter, record, redo, undo,
-  type Applied, type Area, type Book, type Edit, type Effect, type History, type HistoryStep, type Sheet, type SheetId, type Step,
+  EditRefused, NO_HISTORY, apply, entryOf, historyAfter, namesLost, record, redo, undo,
+  type Applied, type Area, type Book, type Edit, type Effect, type History, type HistoryStep, type LostName, type Sheet, type SheetId, type Step,
 } from '../workbook/index.ts';
 import { Results, type ChangeSet, type Supervisor } from '../reckoning/index.ts';
 import type { KeepState, Keeper } from '../keeping/index.ts';
@@ -16,6 +16,13 @@ import type { ShowAs } from '../quantities/index.ts';
 
 /** Where the selection is, sheet by sheet, so that coming back to a sheet comes back to the same cell. */
 const TOP_LEFT: Selection = { anchor: { row: 0, col: 0 }, focus: { row: 0, col: 0 } };
+
+/** An edit would take the cells from names. Prevented by whoever will do it, or not, once it is known whether it is wanted. */
+export class LossEvent extends Event {
+  constructor(readonly edit: Edit, readonly lost: readonly LostName[]) {
+    super('loss', { cancelable: true });
+  }
+}
 
 export class Desk extends EventTarget {
   book: Book;
@@ -86,7 +93,8 @@ export class Desk extends EventTarget {
   }
 
   get showAs(): ShowAs {
-    return { system: this.book.settings.show, inchStep: this.book.settings.inchStep };
+    const { show, inchStep, decimalMark } = this.book.settings;
+    return { system: show, inchStep, ...(decimalMark && { decimalMark }) };
   }
 
   select(selection: Selection, sheet: SheetId = this.sheetId): void {
@@ -106,6 +114,11 @@ export class Desk extends EventTarget {
 
   /** Applies an edit; false, with a sentence said, when it cannot be done. */
   do(edit: Edit): boolean {
+    return !this.#wouldLose(edit) && this.doSurely(edit);
+  }
+
+  /** As `do`, though names lose their cells. */
+  doSurely(edit: Edit): boolean {
     const step = this.#apply(edit, (before, applied, at) => ({ way: 'done', at, entry: entryOf(edit, before, applied, at) }));
     if (!step) return false;
     this.history = record(this.history, step.entry);
@@ -162,6 +175,13 @@ export class Desk extends EventTarget {
     if (!book.sheets.some((sheet) => sheet.id === this.sheetId)) this.sheetId = book.sheets[0]!.id;
     this.#engine?.open();
     this.#changed();
+  }
+
+  /** True when names would lose their cells and whoever listens asks about it first. */
+  #wouldLose(edit: Edit): boolean {
+    if (this.reading) return false;
+    const lost = namesLost(edit, this.book);
+    return lost.length > 0 && !this.dispatchEvent(new LossEvent(edit, lost));
   }
 
   #travel(step: HistoryStep | null, way: 'undone' | 'redone'): void {

@@ -9,6 +9,7 @@ import { chartSheetEdit } from './chart-edit.ts';
 import type { Screens } from './commands.ts';
 import type { Comparing } from './comparing.ts';
 import type { Desk } from './desk.ts';
+import type { MendScreens } from './explaining.ts';
 import type { CellScreens } from './grid-commands.ts';
 import { fitted, tryExample } from './function-reference.ts';
 import { areaInWords, goTo, nameSelection } from './naming.ts';
@@ -53,7 +54,7 @@ export class Dialogs {
     this.#get<ReferencePanel>('tt-reference').open(name);
   }
 
-  get screens(): Omit<Screens, keyof CellScreens | keyof PanelScreens | 'openCommands' | 'openReference' | 'compare' | 'setTheme'> {
+  get screens(): Omit<Screens, keyof CellScreens | keyof PanelScreens | keyof MendScreens | 'openCommands' | 'openReference' | 'compare' | 'setTheme'> {
     return {
       openTemplates: () => { this.#say(''); this.#get<TemplatesPanel>('tt-templates').openStart(); },
       openKeepTemplate: () => this.#get<TemplatesPanel>('tt-templates').openKeep(),

@@ -2,7 +2,7 @@
 import { cellName } from '../formula/index.ts';
 import { NO_WISH, type FindWish, type FoundRow } from '../panels/index.ts';
 import { findAll, replaceEdit, sheetById, type FindQuery, type FoundText, type ShownAt } from '../workbook/index.ts';
-import { attempt } from './arrange.ts';
+import { attempt } from './attempt.ts';
 import { textAt } from './cell-values.ts';
 import type { Desk } from './desk.ts';
 

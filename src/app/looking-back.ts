@@ -4,7 +4,7 @@ import type { HistoryCell, HistoryRow } from '../panels/index.ts';
 import {
   lookBack, placeNow, restoreBookEdit, restoreCellEdit, sheetById, type Area, type Cell, type CellAddress, type CellPast, type PastStep, type Step,
 } from '../workbook/index.ts';
-import { attempt } from './arrange.ts';
+import { attempt } from './attempt.ts';
 import type { Desk } from './desk.ts';
 
 const AT_ONCE = 60;
@@ -105,7 +105,8 @@ export class LookingBack {
 }
 
 function sameContent(a: Cell | null, b: Cell | null): boolean {
-  return (a?.raw ?? '') === (b?.raw ?? '') && (a?.note ?? '') === (b?.note ?? '') && JSON.stringify(a?.look ?? {}) === JSON.stringify(b?.look ?? {}) && a?.input === b?.input;
+  return (a?.raw ?? '') === (b?.raw ?? '') && (a?.note ?? '') === (b?.note ?? '') && JSON.stringify(a?.look ?? {}) === JSON.stringify(b?.look ?? {}) && a?.input === b?.input
+    && pinsInWords(a) === pinsInWords(b);
 }
 
 /** What changed, as text: what was typed; or else the note; or else the look. */
@@ -113,11 +114,17 @@ function inWords({ place, before, after }: CellPast): HistoryCell {
   const [was, is] = [before, after];
   if ((was?.raw ?? '') !== (is?.raw ?? '')) return { place, before: was?.raw ?? '', after: is?.raw ?? '' };
   if ((was?.note ?? '') !== (is?.note ?? '')) return { place, before: noteInWords(was), after: noteInWords(is) };
+  if (pinsInWords(was) !== pinsInWords(is)) return { place, before: pinsInWords(was), after: pinsInWords(is) };
   if (was?.input !== is?.input) return { place, before: was?.input ? 'an input' : 'no input', after: is?.input ? 'an input' : 'no input' };
   return { place, before: lookInWords(was), after: lookInWords(is) };
 }
 
 const noteInWords = (cell: Cell | null): string => (cell?.note ? `note: ${cell.note}` : 'no note');
+
+function pinsInWords(cell: Cell | null): string {
+  const pins = cell?.acknowledged ?? [];
+  return pins.length === 0 ? 'no pin acknowledged' : pins.map(({ note }) => `pin acknowledged${note ? `: ${note}` : ''}`).join('; ');
+}
 
 function lookInWords(cell: Cell | null): string {
   const { unit, step, decimals, strong, italic, heading, align, border } = cell?.look ?? {};

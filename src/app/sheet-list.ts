@@ -17,12 +17,16 @@ export class SheetList extends LitElement {
     li button:hover { background: var(--chalk-wash); }
     li button:focus-visible { outline-offset: -2px; }
     li button[aria-current] { background: var(--paper); border-left-color: var(--chalk); font-weight: 600; box-shadow: inset 0 1px var(--line), inset 0 -1px var(--line); }
+    .count { display: inline-flex; align-items: center; gap: 4px; margin-left: 6px; font-weight: 400; font-size: 0.78rem; color: var(--pin); white-space: nowrap; }
+    .count::before { content: ''; width: 9px; height: 9px; border-radius: 50%; background: var(--pin); }
     small { display: block; color: var(--soft); font-weight: 400; font-size: 0.78rem; }
-    @media (forced-colors: active) { li button[aria-current] { border-left-color: Highlight; } }
+    @media (forced-colors: active) { .count::before { forced-color-adjust: none; background: LinkText; } li button[aria-current] { border-left-color: Highlight; } }
   `];
 
   @property({ attribute: false }) sheets: readonly Sheet[] = [];
   @property({ type: Number }) current: SheetId = 0;
+  /** How many pins there are to look at on each sheet. */
+  @property({ attribute: false }) pins: ReadonlyMap<SheetId, number> = new Map();
 
   /** Goes to the open sheet's line. */
   override focus(): void {
@@ -34,7 +38,7 @@ export class SheetList extends LitElement {
       <h2 id="sheets">This garment</h2>
       <ul aria-labelledby="sheets">${this.sheets.map((sheet) => html`<li>
         <button aria-current=${sheet.id === this.current ? 'page' : nothing} @click=${() => this.#send('tt-open-sheet', { sheet: sheet.id })}>
-          ${sheet.name}${sheet.about ? html`<small>${sheet.about}</small>` : nothing}
+          ${sheet.name}${this.#pinsOf(sheet.id)}${sheet.about ? html`<small>${sheet.about}</small>` : nothing}
         </button></li>`)}</ul>
       <h2 id="more">Another sheet</h2>
       <ul aria-labelledby="more">
@@ -43,6 +47,11 @@ export class SheetList extends LitElement {
         ${this.#way('sheet-blank', 'Blank sheet', '')}
       </ul>
     `;
+  }
+
+  #pinsOf(sheet: SheetId) {
+    const count = this.pins.get(sheet) ?? 0;
+    return count ? html` <span class="count">${count} ${count === 1 ? 'pin' : 'pins'}</span>` : nothing;
   }
 
   #way(id: string, label: string, about: string) {

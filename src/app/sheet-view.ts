@@ -5,6 +5,7 @@ import type { Results } from '../reckoning/index.ts';
 import { LIMITS, frozenOf, cellAt, type Cell, type Sheet } from '../workbook/index.ts';
 import type { CellView, SheetView } from '../grid/index.ts';
 import { shownResult } from '../panels/index.ts';
+import { pinTexts } from './pin-texts.ts';
 import { conditionOf, hiddenOf, tallRows, usedBy } from './sheet-shape.ts';
 
 const ROWS = 100;
@@ -63,7 +64,7 @@ function cellView(cell: Cell | undefined, row: number, col: number, sheet: Sheet
   const shared = {
     input: cell?.input ?? false,
     strong: look?.strong, italic: look?.italic, heading: look?.heading, align: look?.align, border: look?.border,
-    formula, note: cell?.note,
+    formula, note: cell?.note, ...(formula && pinTexts(results.pins.at(sheet.id, row, col), cell, showAsFor(cell, as))),
   };
   if (result.kind === 'empty') {
     // A formula has to wait for the engine, and may then have nothing to show: =A9, when A9 is empty.

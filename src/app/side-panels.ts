@@ -13,21 +13,26 @@ import type { Desk } from './desk.ts';
 import { Finding } from './finding.ts';
 import { LookingBack } from './looking-back.ts';
 import { areaInWords } from './naming.ts';
+import { Pins } from './pins.ts';
 import { toggleInput } from './wishes.ts';
 
-export type PanelName = 'working' | 'side-by-side' | 'find' | 'format' | 'history';
+export type PanelName = 'working' | 'side-by-side' | 'find' | 'format' | 'history' | 'pins';
 
 export const PANEL_TITLES: Readonly<Record<PanelName, string>> = {
-  working: 'Working', 'side-by-side': 'Side by side', find: 'Find and replace', format: 'How cells show', history: 'History',
+  working: 'Working', 'side-by-side': 'Side by side', find: 'Find and replace', format: 'How cells show', history: 'History', pins: 'Pins',
 };
 
-const PANELS: readonly string[] = ['tt-find', 'tt-cell-format', 'tt-history'];
+const PANELS: readonly string[] = ['tt-find', 'tt-cell-format', 'tt-history', 'tt-pins'];
 
 export interface PanelScreens extends CellDialogScreens {
   openFind(replace: boolean): void;
   findStep(by: 1 | -1): void;
   openFormat(): void;
   openHistory(onlyCell: boolean): void;
+  openPins(): void;
+  nextPin(): void;
+  mendPin(): void;
+  acknowledgePin(): void;
 }
 
 interface Host {
@@ -40,12 +45,14 @@ export class SidePanels {
   readonly #finding: Finding;
   readonly #lookingBack: LookingBack;
   readonly #dialogs: CellDialogs;
+  readonly pins: Pins;
 
   /** @param show brings a panel to the side */
   constructor(private readonly host: Host, private readonly desk: () => Desk, private readonly show: (panel: PanelName) => void) {
     this.#finding = new Finding(desk, () => host.requestUpdate());
     this.#lookingBack = new LookingBack(desk);
     this.#dialogs = new CellDialogs(host, desk);
+    this.pins = new Pins(desk);
   }
 
   get screens(): PanelScreens {
@@ -60,6 +67,15 @@ export class SidePanels {
       openHistory: (onlyCell) => {
         this.#lookingBack.showCell(onlyCell);
         void this.#open('history');
+      },
+      openPins: () => {
+        this.pins.asking = '';
+        void this.#open('pins');
+      },
+      nextPin: () => this.pins.next(),
+      mendPin: () => this.pins.mendHere(),
+      acknowledgePin: () => {
+        if (this.pins.askHere()) void this.#open('pins');
       },
     };
   }
@@ -85,6 +101,11 @@ export class SidePanels {
         const { rows, earlier } = back.shown;
         return html`<tt-history .rows=${rows} ?earlier=${earlier} .cell=${back.cell} ?onlyCell=${back.onlyCell} ?readonly=${readonly}></tt-history>`;
       }
+      case 'pins': {
+        const { pins } = this;
+        const { sheets, more } = pins.listed;
+        return html`<tt-pins .sheets=${sheets} .more=${more} .asking=${pins.asking} .at=${pins.at} ?readonly=${readonly}></tt-pins>`;
+      }
       default: return nothing;
     }
   }
@@ -109,6 +130,11 @@ export class SidePanels {
     on('tt-history-more', () => this.#lookingBack.showMore());
     on<{ index: number }>('tt-restore-cell', ({ index }) => this.#lookingBack.putBack(index));
     on<{ index: number }>('tt-restore-book', ({ index }) => this.#lookingBack.restoreBook(index));
+    const { pins } = this;
+    on<{ id: string }>('tt-mend-pin', ({ id }) => pins.mend(pins.byId(id)));
+    on<{ id: string | null }>('tt-ask-pin', ({ id }) => { pins.asking = id ?? ''; });
+    on<{ id: string; note: string }>('tt-acknowledge', ({ id, note }) => pins.acknowledge(pins.byId(id), note));
+    on<{ id: string }>('tt-pin-again', ({ id }) => pins.pinAgain(pins.byId(id)));
     root.addEventListener('keydown', (event) => {
       const panel = event.composedPath().find((each) => each instanceof HTMLElement && PANELS.includes(each.localName));
       if (!panel || (event as KeyboardEvent).key !== 'Escape' || (event as KeyboardEvent).isComposing) return;

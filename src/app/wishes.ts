@@ -1,7 +1,12 @@
 /** What commands mean as edits of the workbook. No looks, no storage. */
 import type { UnitCode } from '../quantities/index.ts';
-import { cellAt, emptySheet, freeSheetName, sheetById, usedArea, type Area, type Cell, type CellAddress, type CellChange, type Edit, type Look, type Sheet } from '../workbook/index.ts';
+import {
+  EditRefused, LIMITS, aroundLines, cellAt, emptySheet, freeSheetName, pastedLines, seenCells, seenIn, sheetById,
+  type Area, type Cell, type CellAddress, type CellChange, type Edit, type Look,
+} from '../workbook/index.ts';
+import { attempt } from './attempt.ts';
 import type { Desk } from './desk.ts';
+import { cellsInWords, linesInWords, sayDone, unseen } from './out-of-sight.ts';
 
 export function addBlankSheet(desk: Desk): void {
   const id = desk.book.nextSheetId;
@@ -19,11 +24,29 @@ export function turnSheet(desk: Desk, by: number): void {
   if (next) desk.openSheet(next.id);
 }
 
+/** As many as are selected and show: what is hidden among them is not counted in, and not removed. */
 export function structure(desk: Desk, what: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'): void {
-  const { sheet, top, left, bottom, right } = desk.area;
-  const rows = what.endsWith('Rows');
-  desk.do({ do: what, sheet, at: rows ? top : left, count: rows ? bottom - top + 1 : right - left + 1 });
+  const { sheet, area } = desk;
+  const axis = what.endsWith('Rows') ? 'rows' : 'columns';
+  const lines = seenIn(sheet, area)[axis];
+  const edit = (at: number, count: number): Edit => ({ do: what, sheet: sheet.id, at, count });
+  if (what.startsWith('insert') || lines.runs.length === 1) {
+    const done = desk.do(edit(what.startsWith('insert') ? (axis === 'rows' ? area.top : area.left) : lines.at(0), lines.count));
+    if (done && what.startsWith('remove')) sayDone(desk, `Removed ${linesInWords(lines.count, axis)}`, unseen(sheet, area, axis));
+    return;
+  }
+  if (lines.runs.length * Math.max(1, sheet.rows.length) > MOST_WORK) {
+    desk.say(`The ${linesInWords(lines.count, axis)} that show lie in ${lines.runs.length.toLocaleString('en')} places with hidden ones in between, which is too much at once. Sort the rows first, so that they lie together, or remove fewer.`);
+    return;
+  }
+  // From the end on, so that those before stay where they are.
+  const edits = lines.runs.toReversed().map(([first, last]) => edit(first, last - first + 1));
+  const done = desk.do({ do: 'many', label: `remove ${linesInWords(lines.count, axis)} from ${sheet.name}`, edits });
+  if (done) sayDone(desk, `Removed ${linesInWords(lines.count, axis)}`, unseen(sheet, area, axis));
 }
+
+/** Stretches that are removed one after another, times the rows that are looked through for each. */
+const MOST_WORK = 2_000_000;
 
 /** Marks every selected cell, unless all are marked already: then takes the marks off. */
 export function toggleInput(desk: Desk): void {
@@ -40,11 +63,16 @@ export function showUnit(desk: Desk, unit: UnitCode | null): void {
   changeSelected(desk, (cell) => withLook(cell, { unit: unit ?? undefined }));
 }
 
+/** Empties the cells that show. */
 export function clearArea(desk: Desk, area: Area): void {
-  const cells = filledIn(desk.sheet, area)
+  const { sheet } = desk;
+  const cells = [...seenCells(sheet, area)]
     .filter(({ cell }) => cell.raw !== '')
     .map(({ row, col, cell }): CellChange => ({ row, col, cell: emptied(cell) }));
-  if (cells.length) desk.do({ do: 'setCells', sheet: area.sheet, cells });
+  const left = unseen(sheet, area);
+  if (cells.length) {
+    if (desk.do({ do: 'setCells', sheet: area.sheet, cells })) sayDone(desk, `Emptied ${cellsInWords(cells.length)}`, left);
+  } else if (left !== '') desk.say(`There is nothing to empty in the cells that show; ${left} left as before.`);
 }
 
 /** Types into one cell, keeping how it looks. False when it was refused. */
@@ -62,15 +90,36 @@ export function setWidths(desk: Desk, widths: readonly { readonly col: number; r
   if (edits.length) desk.do(edits.length === 1 ? edits[0]! : { do: 'many', label: `set the width of ${edits.length} columns in ${desk.sheet.name}`, edits });
 }
 
-/** Text from elsewhere, as rows of cells, into the sheet from the selection's top left: one edit. */
+/**
+ * Text from elsewhere, as rows of cells, into the rows and columns that show,
+ * from the selection's top left: one edit. Fills a selection into which it
+ * goes a whole number of times.
+ */
 export function pasteTable(desk: Desk, table: readonly (readonly string[])[], area: Area): void {
-  const cells = table.flatMap((texts, down) => texts.map((raw, across): CellChange => {
-    const row = area.top + down;
-    const col = area.left + across;
-    const before = cellAt(desk.sheet, row, col);
-    return { row, col, cell: raw === '' ? emptied(before) : { ...before, raw } };
-  }));
-  if (cells.length) desk.do({ do: 'many', label: `paste ${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} in ${desk.sheet.name}`, edits: [{ do: 'setCells', sheet: area.sheet, cells }] });
+  const { sheet } = desk;
+  const [height, width] = [table.length, Math.max(1, ...table.map((texts) => texts.length))];
+  let where: Area | null = null;
+  const done = attempt(desk, () => {
+    const { rows, columns } = pastedLines(sheet, area, height, width);
+    if (rows.count * columns.count > LIMITS.paste) throw new EditRefused(`That would fill ${cellsInWords(rows.count * columns.count)} of ${sheet.name}; at most ${LIMITS.paste.toLocaleString('en')} can be pasted at once. Copy a smaller part.`);
+    where = aroundLines(area.sheet, { rows, columns });
+    const cells: CellChange[] = [];
+    for (let down = 0; down < rows.count; down++) {
+      const texts = table[down % height]!;
+      for (let across = 0; across < columns.count; across++) {
+        const raw = texts[across % width];
+        // A line that is shorter than others leaves the rest as it is.
+        if (raw === undefined) continue;
+        const [row, col] = [rows.at(down), columns.at(across)];
+        const before = cellAt(sheet, row, col);
+        cells.push({ row, col, cell: raw === '' ? emptied(before) : { ...before, raw } });
+      }
+    }
+    return { do: 'many', label: `paste ${cellsInWords(cells.length)} in ${sheet.name}`, edits: [{ do: 'setCells', sheet: sheet.id, cells }] };
+  });
+  if (!where) return;
+  desk.selectArea(where);
+  if (done) sayDone(desk, `Pasted ${cellsInWords(height * width)}`, unseen(sheet, where));
 }
 
 /** Without its text a cell keeps its marks; without marks there is nothing left of it. */
@@ -84,33 +133,21 @@ function withLook(cell: Cell, change: Partial<Record<keyof Look, unknown>>): Cel
   return Object.keys(next).length ? { ...rest, look: next as Look } : rest;
 }
 
-/** The filled cells of an area; a selection of whole columns must not walk a million empty rows. */
-export function filledIn(sheet: Sheet, area: Area): { row: number; col: number; cell: Cell }[] {
-  const used = usedArea(sheet);
-  const found: { row: number; col: number; cell: Cell }[] = [];
-  if (!used) return found;
-  for (let row = area.top; row <= Math.min(area.bottom, used.bottom); row++) {
-    for (let col = area.left; col <= Math.min(area.right, used.right); col++) {
-      const cell = cellAt(sheet, row, col);
-      if (cell) found.push({ row, col, cell });
-    }
-  }
-  return found;
-}
-
-/** One cell may be marked while it is empty; of a larger selection only the filled cells are. */
+/** One cell may be marked while it is empty; of a larger selection only the filled cells that show are. */
 function selectedCells(desk: Desk): { row: number; col: number; cell: Cell }[] {
-  const { top, left, bottom, right } = desk.area;
-  if (top === bottom && left === right) {
-    return [{ row: top, col: left, cell: cellAt(desk.sheet, top, left) ?? { raw: '' } }];
+  const { rows, columns } = seenIn(desk.sheet, desk.area);
+  if (rows.count === 1 && columns.count === 1) {
+    const [row, col] = [rows.at(0), columns.at(0)];
+    return [{ row, col, cell: cellAt(desk.sheet, row, col) ?? { raw: '' } }];
   }
-  return filledIn(desk.sheet, desk.area);
+  return [...seenCells(desk.sheet, desk.area)];
 }
 
 function changeSelected(desk: Desk, change: (cell: Cell) => Cell): void {
+  const left = unseen(desk.sheet, desk.area);
   const cells = selectedCells(desk).map(({ row, col, cell }): CellChange => {
     const next = change(cell);
     return { row, col, cell: next.raw === '' ? emptied(next) : next };
   });
-  if (cells.length) desk.do({ do: 'setCells', sheet: desk.sheetId, cells });
+  if (cells.length && desk.do({ do: 'setCells', sheet: desk.sheetId, cells })) sayDone(desk, `Changed how ${cellsInWords(cells.length)} show`, left);
 }

@@ -1,5 +1,6 @@
 /** What stands at the caret while a formula is being typed; the formula may be unfinished. */
 import { boxOf } from './address.ts';
+import { joinDecimals } from './decimal-comma.ts';
 import { foldName } from './names.ts';
 import { tokenize } from './tokens.ts';
 import type { Box, Token } from './types.ts';
@@ -16,7 +17,7 @@ export interface Call {
 export function callAt(formula: string, caret: number): Call | null {
   const open: (Call | null)[] = [];
   let called: Token | undefined;
-  for (const token of tokenize(formula)) {
+  for (const token of joinDecimals(tokenize(formula))) {
     if (token.start + token.text.length > caret) break;
     if (token.kind === 'bracket') {
       if (token.text === '(') open.push(called === undefined ? null : { name: called.text, arg: 0, start: called.start });

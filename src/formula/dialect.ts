@@ -1,11 +1,12 @@
 import { isFault, UNITS } from '../quantities/index.ts';
 import { quoted } from './characters.ts';
-import { decimalAround, decimalBefore, twoReadings } from './decimal-comma.ts';
+import { asTwo, decimalAround, decimalBefore, joinDecimals, readingsOf, twoReadings } from './decimal-comma.ts';
 import type { Piece } from './decimal-comma.ts';
 import { engineCall, engineError, engineNameOf, engineReference, engineSign, engineString, engineUnit } from './engine-words.ts';
 import type { Word } from './engine-words.ts';
+import { insteadOf, lacksUnit } from './instead.ts';
 import { isFormula, tokenize } from './tokens.ts';
-import type { EngineContext, FormulaFault, Token } from './types.ts';
+import type { EngineContext, FormulaFault, Instead, Token } from './types.ts';
 
 /** Characters a formula may have. */
 export const MAX_LENGTH = 8_192;
@@ -40,7 +41,7 @@ export function toEngine(formula: string, context: EngineContext): { readonly te
       start: 0, end: formula.length,
     };
   }
-  return new Translation(tokenize(formula, context.names), context).run();
+  return new Translation(joinDecimals(tokenize(formula, context.names)), context).run();
 }
 
 /** An open bracket and what has come inside it. */
@@ -91,7 +92,7 @@ class Translation {
   private take(token: Token): void {
     switch (token.kind) {
       case 'space': return;
-      case 'bad': return this.refuse(token, token.sentence ?? `${quoted(token.text)} has no meaning in a formula.`);
+      case 'bad': return this.refuse(token, token.sentence ?? `${quoted(token.text)} has no meaning in a formula.`, lacksUnit(token));
       case 'operator': return this.operator(token);
       case 'separator': return this.separator(token);
       case 'bracket': return this.bracket(token);
@@ -136,7 +137,7 @@ class Translation {
 
   private unit(token: Token): void {
     const decimal = decimalBefore(this.tokens, this.at);
-    if (decimal !== undefined) return this.refuse(decimal, twoReadings(decimal));
+    if (decimal !== undefined) return this.refuseReadings(decimal);
     const [part, second] = token.parts ?? [];
     if (part !== undefined && second === undefined && UNITS[part.unit].dimension === 'length' && this.following().text === '^') {
       return this.refuse({ ...token, text: `${token.text}^` }, `${quoted(`${token.text}^2`)} can be read two ways: write ${part.amount / (part.over ?? 1)} ${part.unit}2 for an area, or (${token.text})^2 for a square.`);
@@ -205,7 +206,7 @@ class Translation {
     const { frame } = this;
     if (this.wantsValue && !(frame.kind === 'call' && frame.empty)) return this.missingValue(token);
     if (frame.kind === 'list' && !this.endRow(token)) return;
-    if (frame.semicolon && frame.decimal !== undefined) return this.refuse(frame.decimal, twoReadings(frame.decimal));
+    if (frame.semicolon && frame.decimal !== undefined) return this.refuseReadings(frame.decimal);
     this.endArgument(token);
     this.frames.pop();
     this.frame = this.frames.at(-1) ?? frame;
@@ -218,7 +219,10 @@ class Translation {
     const { frame } = this;
     if (frame.kind === 'formula' || frame.kind === 'group') {
       const decimal = decimalAround(this.tokens, this.at) ?? decimalBefore(this.tokens, this.at + 1);
-      if (decimal !== undefined) return this.refuse(decimal, `${quoted(decimal.text)} has a decimal comma: write ${decimal.text.replace(',', '.')}.`);
+      if (decimal !== undefined) {
+        const readings = readingsOf(decimal);
+        return this.refuse(decimal, `${quoted(decimal.text)} can be read two ways: write ${readings.join(' or ')}.`, insteadOf(decimal, readings));
+      }
       return this.refuse(token, `${quoted(token.text)} parts arguments and can stand only inside a function’s brackets.`);
     }
     if (this.wantsValue && !(frame.kind === 'call' && frame.empty)) return this.missingValue(token);
@@ -262,7 +266,10 @@ class Translation {
     const last = this.tokens.findLast((token) => token.kind !== 'space') ?? this.frame.token;
     if (this.frame.kind !== 'formula') {
       const { token, kind } = this.frame;
-      return this.refuse(token, `The bracket ${kind === 'call' ? `after ${quoted(token.text)}` : quoted(token.text)} is not closed: put a ${kind === 'list' ? '}' : ')'} where it ends.`);
+      const end = last.start + last.text.length;
+      const closing = this.frames.slice(1).reverse().map((frame) => (frame.kind === 'list' ? '}' : ')')).join('');
+      return this.refuse(token, `The bracket ${kind === 'call' ? `after ${quoted(token.text)}` : quoted(token.text)} is not closed: put a ${kind === 'list' ? '}' : ')'} where it ends.`,
+        this.wantsValue ? [] : [{ start: end, end, text: closing }]);
     }
     if (this.tokens.every((token, i) => i === 0 || token.kind === 'space')) return this.refuse(last, 'Nothing stands after the =.');
     if (this.wantsValue) return this.refuse(last, `The formula stops after ${quoted(last.text)}: a figure, a cell or a name must follow.`);
@@ -301,8 +308,12 @@ class Translation {
     return this.tokens[at] ?? NOTHING;
   }
 
-  private refuse(token: Piece, sentence: string): void {
-    this.fault ??= { sentence, start: token.start, end: token.start + token.text.length };
+  private refuseReadings(piece: Piece): void {
+    this.refuse(piece, twoReadings(piece), insteadOf(piece, [...readingsOf(piece), asTwo(piece)]));
+  }
+
+  private refuse(token: Piece, sentence: string, instead: readonly Instead[] = []): void {
+    this.fault ??= { sentence, start: token.start, end: token.start + token.text.length, ...(instead.length > 0 && { instead }) };
   }
 }
 

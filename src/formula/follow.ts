@@ -15,6 +15,8 @@ import { MAX_COLUMNS, MAX_ROWS, onSheet, respell } from './address.ts';
 import { isDigit, isLatin, isSpace } from './characters.ts';
 import { runAfterMove } from './move.ts';
 import { foldName, sameName } from './names.ts';
+import { isPlainlySpelt, plainReferences, plainlySpelt } from './plain.ts';
+import type { PlainReference } from './plain.ts';
 import { sheetIdOf } from './sheet-name.ts';
 import { sheetInFormula } from './sheets.ts';
 import { isFormula, tokenize } from './tokens.ts';
@@ -40,7 +42,27 @@ function rewriteTokens(formula: string, names: readonly string[] | undefined, wr
 }
 
 function rewriteEach(formula: string, write: (reference: Reference, text: string) => string): string {
+  const plain = plainReferences(formula);
+  if (plain !== undefined) return rewritePlain(formula, plain, write);
   return rewriteTokens(formula, undefined, (token) => (token.reference === undefined ? token.text : write(token.reference, token.text)));
+}
+
+/** As `respell`, which reads the old spelling first, where that is not needed. */
+function respelt(text: string, from: Corner, to: Corner | undefined, sheet?: string): string {
+  return sheet === undefined && isPlainlySpelt(text) ? plainlySpelt(from, to) : respell(text, from, to, sheet);
+}
+
+function rewritePlain(formula: string, references: readonly PlainReference[], write: (reference: Reference, text: string) => string): string {
+  let result = '';
+  let kept = 0;
+  for (const { start, end, reference } of references) {
+    const was = formula.slice(start, end);
+    const text = write(reference, was);
+    if (text === was) continue;
+    result += formula.slice(kept, start) + text;
+    kept = end;
+  }
+  return kept === 0 ? formula : result + formula.slice(kept);
 }
 
 /**
@@ -58,7 +80,7 @@ export function shiftCopy(formula: string, dRow: number, dCol: number): string {
   return rewriteEach(formula, ({ from, to }, text) => {
     const start = shift(from);
     const end = to && shift(to);
-    return onSheet(start) && (end === undefined || onSheet(end)) ? respell(text, start, end) : GONE;
+    return onSheet(start) && (end === undefined || onSheet(end)) ? respelt(text, start, end) : GONE;
   });
 }
 
@@ -75,7 +97,7 @@ export function replaceCorners(
   if (!isFormula(formula)) return formula;
   return rewriteEach(formula, (reference, text) => {
     const next = corners(reference);
-    return next === null ? text : respell(text, next.from, next.to);
+    return next === null ? text : respelt(text, next.from, next.to);
   });
 }
 
@@ -111,7 +133,7 @@ export function rewriteReferences(
       if (!formula.includes('!')) return formula;
       return rewriteEach(formula, (reference, text) => (
         reference.sheet !== undefined && sheetOf(reference) === change.sheet
-          ? respell(text, reference.from, reference.to, sheetInFormula(change.name)) : text));
+          ? respelt(text, reference.from, reference.to, sheetInFormula(change.name)) : text));
     case 'removeSheet':
       if (ownSheet.id !== change.sheet && !formula.includes('!')) return formula;
       return rewriteEach(formula, (reference, text) => (sheetOf(reference) === change.sheet ? GONE : text));
@@ -206,7 +228,7 @@ function withRun({ from, to }: Reference, text: string, axis: 'row' | 'col', aft
   if (run === undefined) return GONE;
   // The ends stay the way round they were written.
   const [start, end] = a <= b ? [run.first, run.last] : [run.last, run.first];
-  return start === a && end === b ? text : respell(text, { ...from, [axis]: start }, to && { ...to, [axis]: end });
+  return start === a && end === b ? text : respelt(text, { ...from, [axis]: start }, to && { ...to, [axis]: end });
 }
 
 function afterMove(
@@ -225,7 +247,7 @@ function afterMove(
   const end = to && move(to);
   if (!onSheet(start) || (end !== undefined && !onSheet(end))) return GONE;
   const samePrefix = reference.sheet === undefined ? newSheet === newOwn : newSheet === sheet;
-  if (samePrefix) return follows ? respell(text, start, end) : text;
+  if (samePrefix) return follows ? respelt(text, start, end) : text;
   const name = sheets.find(({ id }) => id === newSheet)?.name;
-  return name === undefined ? text : respell(text, start, end, sheetInFormula(name));
+  return name === undefined ? text : respelt(text, start, end, sheetInFormula(name));
 }

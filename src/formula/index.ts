@@ -10,7 +10,7 @@
  * Rows and columns count from 0; formulas count from 1 and A.
  */
 export type {
-  Box, ChangeOfReferences, Corner, EngineContext, FormulaFault, LineMove, Reference, Run, SheetName, Token, TokenKind, UnitPart,
+  Box, ChangeOfReferences, Corner, EngineContext, FormulaFault, Instead, LineMove, Reference, Run, SheetName, Token, TokenKind, UnitPart,
 } from './types.ts';
 export {
   MAX_COLUMNS, MAX_ROWS, areaName, cellName, columnName, columnNumber, looksLikeCell, readArea,
@@ -22,5 +22,10 @@ export { MAX_DEPTH, MAX_LENGTH, MAX_TERMS, toEngine } from './dialect.ts';
 export { QUANTITY_CALL } from './engine-words.ts';
 export { mayBeMoved, replaceCorners, rewriteReferences, sheetOfReference, shiftCopy } from './follow.ts';
 export { moveBack, placeAfterMove, runAfterMove } from './move.ts';
+export { figuresIn, withUnits, wordMends } from './mend.ts';
+export type { WordMend, Words } from './mend.ts';
+export { nearest } from './nearest.ts';
+export { asKept, asShown } from './typed.ts';
+export type { CountOf, DecimalMark, Manner, TwoReadings } from './typed.ts';
 export type { Call, FormulaReference, WordAtCaret } from './caret.ts';
 export { callAt, referencesIn, wordAt } from './caret.ts';

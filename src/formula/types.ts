@@ -63,10 +63,19 @@ export interface Token {
   readonly sentence?: string;
 }
 
+/** What can stand in a formula from `start` to `end`, so that it can be read. */
+export interface Instead {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
 /** A fault with the place in the formula that it speaks of. */
 export interface FormulaFault extends Fault {
   readonly start: number;
   readonly end: number;
+  /** What would mend it, where that can be said. */
+  readonly instead?: readonly Instead[];
 }
 
 /** What a formula's words can mean. Indexes are kept by the identity of the arrays, so pass the same ones while they are the same. */

@@ -2,8 +2,10 @@
 import { html, nothing } from 'lit';
 import type { CellView } from './view.ts';
 
+const isPinned = ({ caution, acknowledged }: CellView): boolean => caution !== undefined || acknowledged !== undefined;
+
 export const spillable = (cell: CellView | null, drafted: string | null): boolean =>
-  drafted !== null || (cell !== null && cell.kind === 'text' && (cell.align ?? 'start') === 'start' && !cell.caution && !cell.text.includes('\n'));
+  drafted !== null || (cell !== null && cell.kind === 'text' && (cell.align ?? 'start') === 'start' && !isPinned(cell) && !cell.text.includes('\n'));
 
 export function cellClasses(cell: CellView | null, drafted: string | null): string {
   if (drafted !== null || !cell) return 'cell full draft';
@@ -15,7 +17,7 @@ export function cellClasses(cell: CellView | null, drafted: string | null): stri
   if (cell.italic) name += ' italic';
   if (cell.heading) name += ' heading';
   if (cell.border) name += ` line-${cell.border}`;
-  if (cell.caution) name += ' pinned';
+  if (isPinned(cell)) name += ' pinned';
   if (cell.note) name += ' noted';
   if (cell.text.includes('\n')) name += ' lined';
   return name;
@@ -28,8 +30,8 @@ export function cutLines(text: string, lines: number): { readonly shown: string;
 }
 
 export function cellContent(cell: CellView, lines: number): unknown {
-  if (cell.caution || cell.note || cell.kind === 'error') {
-    return html`${cell.kind === 'error' ? html`<i class="wrong">!</i>` : nothing}${cell.caution ? html`<i class="pin"></i>` : nothing}${
+  if (isPinned(cell) || cell.note || cell.kind === 'error') {
+    return html`${cell.kind === 'error' ? html`<i class="wrong">!</i>` : nothing}${isPinned(cell) ? html`<i class=${cell.caution ? 'pin' : 'pin settled'}></i>` : nothing}${
       cell.note ? html`<i class="note"></i>` : nothing}${words(cell, lines)}`;
   }
   return words(cell, lines);

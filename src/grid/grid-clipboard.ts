@@ -8,6 +8,7 @@ import { bestTable } from './clip-html.ts';
 import { toHtml, toTsv } from './clipboard.ts';
 import { send } from './events.ts';
 import { areaOf, trimmed, type Ground } from './select.ts';
+import type { Shown } from './shown.ts';
 import { inSlices } from './slices.ts';
 import type { CellArea, Selection, SheetView } from './view.ts';
 
@@ -24,26 +25,33 @@ const AT_ONCE = 4_000;
 /** The sheet may change while it is copied; then it is begun anew, but not for ever. */
 const TRIES = 5;
 
-function rowTexts(view: SheetView, row: number, { left, right }: CellArea): string[] {
+function rowTexts(view: SheetView, row: number, { left, right }: CellArea, cols: Shown): string[] {
   const line: string[] = [];
-  for (let col = left; col <= right; col++) line.push(view.cell(row, col)?.text ?? '');
+  for (let col = left; col <= right; col++) if (cols.has(col)) line.push(view.cell(row, col)?.text ?? '');
   return line;
 }
 
-/** The cells' texts as shown. */
-export function textsOf(view: SheetView, area: CellArea): string[][] {
-  return Array.from({ length: area.bottom - area.top + 1 }, (_, at) => rowTexts(view, area.top + at, area));
+/** The rows of a block that show. */
+function rowsOf({ top, bottom }: CellArea, { rows }: Ground): number[] {
+  const shown: number[] = [];
+  for (let row = top; row <= bottom; row++) if (rows.has(row)) shown.push(row);
+  return shown;
+}
+
+/** The cells' texts as shown, of the rows and columns that show. */
+export function textsOf(view: SheetView, area: CellArea, ground: Ground): string[][] {
+  return rowsOf(area, ground).map((row) => rowTexts(view, row, area, ground.cols));
 }
 
 /** All of one view: a sheet that changes meanwhile is read anew. */
 async function textInSlices(host: ClipboardHost, area: CellArea): Promise<string> {
   const sheet = host.view.id;
   for (let tries = 0; tries < TRIES && host.view.id === sheet; tries++) {
-    const { view } = host;
+    const { view, ground } = host;
     const lines: string[] = [];
     const whole = await inSlices(area.bottom - area.top + 1, (at) => {
       if (host.view !== view) return false;
-      lines.push(toTsv([rowTexts(view, area.top + at, area)]));
+      if (ground.rows.has(area.top + at)) lines.push(toTsv([rowTexts(view, area.top + at, area, ground.cols)]));
       return true;
     });
     if (whole) return lines.join('\n');
@@ -72,7 +80,7 @@ export class GridClipboard {
       send(host, type, { area, text: promised(host, area), data });
       return;
     }
-    const table = textsOf(host.view, area);
+    const table = textsOf(host.view, area, host.ground);
     const text = toTsv(table);
     data?.setData('text/plain', text);
     data?.setData('text/html', toHtml(table));

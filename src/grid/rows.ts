@@ -112,6 +112,6 @@ class Cells {
     const inside = drafted ?? cellContent(cell!, this.lines);
     return label === null
       ? html`<div role="gridcell" class=${name} aria-colindex=${col + 2} aria-selected=${chosen}>${inside}</div>`
-      : html`<div role="gridcell" class=${name} aria-colindex=${col + 2} aria-selected=${chosen} aria-label=${label}>${inside}</div>`;
+      : html`<div role="gridcell" class=${name} aria-colindex=${col + 2} aria-selected=${chosen} aria-label=${label} title=${cell?.caution ?? cell?.acknowledged ?? nothing}>${inside}</div>`;
   }
 }

@@ -23,6 +23,7 @@ export function spokenCell(cell: CellView, lines = 1, found = false): string | n
   if (cell.input) add('to fill in');
   if (found) add('found');
   if (cell.caution) add(`Pin: ${cell.caution}`);
+  if (cell.acknowledged) add(`Acknowledged pin: ${cell.acknowledged}`);
   if (cell.note) add(`Note: ${cell.note}`);
   const cut = text.includes('\n') && text.split('\n').length > lines;
   return said === text && !cut ? null : said;

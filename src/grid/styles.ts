@@ -103,6 +103,9 @@ export const gridStyles = css`
   .pinned { padding-left: 22px; }
   .pin { position: absolute; left: 5px; top: 5px; width: 9px; height: 9px; border-radius: 50%; background: var(--pin); }
   .pin::after { content: ''; position: absolute; left: 7px; top: 7px; width: 9px; height: 1.5px; background: var(--pin); transform: rotate(45deg); transform-origin: left; }
+  /* An acknowledged pin has a hollow head and no shank: it is laid aside. */
+  .pin.settled { background: none; border: 2px solid var(--pin); }
+  .pin.settled::after { display: none; }
   .wrong {
     display: inline-block; width: 16px; height: 16px; margin-right: 6px; line-height: 16px; text-align: center; font-weight: 700; font-size: 11px;
     color: var(--sheet); background: var(--pin); clip-path: polygon(50% 0, 100% 50%, 50% 100%, 0 50%);
@@ -161,6 +164,7 @@ export const gridStyles = css`
     .column.on, .number.on { forced-color-adjust: none; background: Highlight; color: HighlightText; }
     .column { border-bottom: 1px dashed; }
     .pin, .pin::after { forced-color-adjust: none; background: LinkText; }
+    .pin.settled { background: none; border-color: LinkText; }
     .wrong { forced-color-adjust: none; background: LinkText; color: Canvas; }
     .note { forced-color-adjust: none; border-color: LinkText LinkText transparent transparent; }
     .used::before, .fill::after, .tag { border: 1px solid; }

@@ -49,6 +49,8 @@ export interface CellView {
   readonly align?: 'start' | 'centre' | 'end';
   /** The sentence of a pin on this cell. */
   readonly caution?: string;
+  /** The sentences of pins that were acknowledged, with her notes. */
+  readonly acknowledged?: string;
   readonly note?: string;
 }
 

@@ -36,6 +36,14 @@ export interface ShelfCard {
   readonly seq: number;
   /** Which keeper wrote last; each has a mark of its own. */
   readonly writer: string;
+  /** The texts of its first rows, to know it by. */
+  readonly picture?: readonly (readonly string[])[];
+  readonly openedAt?: string;
+  /** When a copy was last saved as a file. */
+  readonly savedAt?: string;
+  readonly putAway?: true;
+  /** When it was thrown away; it is gone for good 30 days later. */
+  readonly binnedAt?: string;
 }
 
 /** What could not be read or made again, put here before anything took its place. */

@@ -5,9 +5,13 @@
  * the screen or the engine. May import workbook.
  */
 export { Database } from './database.ts';
-export type { SetAside, ShelfCard } from './database.ts';
+export type { SetAside } from './database.ts';
 export { Keeper } from './keeper.ts';
-export type { KeepState, Loaded } from './keeper.ts';
+export type { AsideFound, KeepState, Loaded } from './keeper.ts';
+export { Shelf, daysLeft, newBookId } from './shelf.ts';
+export type { ShelfBook } from './shelf.ts';
+export { putBack } from './put-back.ts';
+export type { PutBack } from './put-back.ts';
 export { TemplateStore } from './template-store.ts';
 export type { OwnTemplate } from './template-store.ts';
 export { KeepingTrouble } from './trouble.ts';

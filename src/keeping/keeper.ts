@@ -4,7 +4,7 @@
  */
 import { writeBook, type Book, type Edit, type Step } from '../workbook/index.ts';
 import type { Database, JournalEntry, SetAside, ShelfCard } from './database.ts';
-import { readAside, readShelf, readStored } from './journal.ts';
+import { readAside, readStored } from './journal.ts';
 import { makeAgain, replay } from './replay.ts';
 import { readSteps } from './step-store.ts';
 import { KeepingTrouble, type Why } from './trouble.ts';
@@ -21,6 +21,8 @@ export interface Loaded {
   /** What could not be read or made again, one sentence each. */
   readonly problems: readonly string[];
 }
+
+export type AsideFound = SetAside & { readonly key: number | null };
 
 export type KeeperOptions = Partial<WriterOptions>;
 
@@ -122,21 +124,26 @@ export class Keeper extends EventTarget {
   }
 
   /**
-   * The workbooks on this device.
+   * What was set aside of the open workbook because it could not be read; also
+   * what will be set aside by the next edit, `key: null`, because until then it
+   * lies where it always lay.
    *
    * @throws {KeepingTrouble}
    */
-  shelf(): Promise<readonly ShelfCard[]> {
-    return readShelf(this.#database);
+  async aside(): Promise<readonly AsideFound[]> {
+    const kept = this.#kept;
+    if (!kept) return [];
+    const stored = await readAside(this.#database, kept.id);
+    return kept.aside ? [...stored, { ...kept.aside, at: new Date().toISOString(), key: null }] : stored;
   }
 
   /**
-   * What was set aside of the open workbook because it could not be read.
+   * Throws away for good what was set aside.
    *
    * @throws {KeepingTrouble}
    */
-  async aside(): Promise<readonly SetAside[]> {
-    return this.#kept ? readAside(this.#database, this.#kept.id) : [];
+  forgetAside(key: number): Promise<void> {
+    return this.#database.write(['aside'], (transaction) => transaction.objectStore('aside').delete(key));
   }
 
   /** Writes no more, and lets go of the storage. What waits is not written. */

@@ -18,7 +18,9 @@ const look = v.pipe(
   lookSchema,
 );
 
-const cell = v.object({ raw: v.string(), look: v.optional(look), input: v.optional(v.literal(true)), note: v.optional(v.string()) });
+const pins = v.array(v.object({ print: v.string(), note: v.string() }));
+
+const cell = v.object({ raw: v.string(), look: v.optional(look), input: v.optional(v.literal(true)), note: v.optional(v.string()), acknowledged: v.optional(pins) });
 
 const runs = v.array(v.tuple([whole, whole]));
 const frozen = { rows: whole, columns: whole };
@@ -55,6 +57,7 @@ const SHAPES: Readonly<Record<Edit['do'], v.GenericSchema<unknown, Edit>>> = {
   removeColumns: structure,
   moveRows: moveLines,
   moveColumns: moveLines,
+  acknowledge: v.object({ do: v.literal('acknowledge'), sheet: whole, row: whole, col: whole, pins }),
   moveCells: v.object({ do: v.literal('moveCells'), from: area, to: address }),
   addSheet: v.object({ do: v.literal('addSheet'), sheet, at: whole }),
   removeSheet: v.object({ do: v.literal('removeSheet'), sheet: whole, nextSheetId: v.optional(whole) }),
@@ -72,7 +75,7 @@ const SHAPES: Readonly<Record<Edit['do'], v.GenericSchema<unknown, Edit>>> = {
   setFilter: v.object({ do: v.literal('setFilter'), sheet: whole, filter: v.nullable(filter) }),
   setSettings: v.object({
     do: v.literal('setSettings'),
-    settings: v.object({ show: v.picklist(['own', 'cm', 'in', 'both']), inchStep: v.picklist([8, 16, 32]) }),
+    settings: v.object({ show: v.picklist(['own', 'cm', 'in', 'both']), inchStep: v.picklist([8, 16, 32]), decimalMark: v.exactOptional(v.literal(',')) }),
   }),
   setTitle: v.object({ do: v.literal('setTitle'), title: v.string(), person: v.string() }),
   many: v.object({ do: v.literal('many'), label: v.string(), edits: v.array(v.lazy(shapeOf)) }),

@@ -1,5 +1,5 @@
 /** From what is stored to the workbook: the snapshot, and each edit since made to it again. */
-import { apply, emptyBook, readBook, EditRefused, type Book } from '../workbook/index.ts';
+import { apply, emptyBook, readBookText, EditRefused, type Book } from '../workbook/index.ts';
 import type { JournalEntry, ShelfCard, Snapshot } from './database.ts';
 import { readEdit } from './read-edit.ts';
 
@@ -73,20 +73,12 @@ function baseOf(id: string, snapshot: Snapshot | undefined): { book: Book; probl
   if (!snapshot) {
     return { book: emptyBook(id), problems: ['The workbook as it was before its last changes is missing; what is here was put together from those changes.'], damaged: null };
   }
-  const read = readSnapshot(snapshot.json);
+  const read = readBookText(snapshot.json);
   if (read.book && read.problems.length === 0) return { book: withId(read.book, id), problems: [], damaged: null };
   const problem = read.book
     ? `Part of the workbook as it was kept on ${time(snapshot.savedAt)} could not be read. The damaged copy was set aside.`
     : `The workbook as it was kept on ${time(snapshot.savedAt)} cannot be read; what is here was put together from the changes since. The damaged copy was set aside.`;
   return { book: withId(read.book ?? emptyBook(id), id), problems: [problem, ...read.problems], damaged: snapshot.json };
-}
-
-function readSnapshot(json: string): ReturnType<typeof readBook> {
-  try {
-    return readBook(JSON.parse(json));
-  } catch {
-    return { book: null, problems: [] };
-  }
 }
 
 const withId = (book: Book, id: string): Book => book.id === id ? book : { ...book, id };

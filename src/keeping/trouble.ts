@@ -1,6 +1,6 @@
 /** Why something could not be kept, in words for the person. */
 
-export type Why = 'full' | 'unavailable' | 'newer' | 'blocked' | 'elsewhere' | 'slow' | 'failed';
+export type Why = 'full' | 'unavailable' | 'newer' | 'blocked' | 'elsewhere' | 'slow' | 'failed' | 'gone';
 
 const REASONS: Readonly<Record<Why, string>> = {
   full: 'This device has no room left for this page.',
@@ -10,6 +10,7 @@ const REASONS: Readonly<Record<Why, string>> = {
   elsewhere: 'This workbook was changed in another tab meanwhile.',
   slow: 'The device takes long to keep it.',
   failed: 'The browser could not write it down.',
+  gone: 'This workbook is not on this device any more.',
 };
 
 const TO_DO: Readonly<Record<Why, string>> = {
@@ -20,6 +21,7 @@ const TO_DO: Readonly<Record<Why, string>> = {
   elsewhere: 'Leave this tab open and choose Try again: what you typed here is put on top of it.',
   slow: 'Leave this tab open until it is done.',
   failed: 'Leave this tab open: it tries again by itself.',
+  gone: 'Look for it in a copy that was saved as a file.',
 };
 
 /** `message` is the reason alone; `sentence` also says what to do about what was typed. */

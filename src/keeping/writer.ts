@@ -5,6 +5,7 @@
 import { writeBook, type Book, type Edit, type Step } from '../workbook/index.ts';
 import type { Database, JournalEntry, SetAside, ShelfCard } from './database.ts';
 import { Cleared, writeEntries, writeSnapshot } from './journal.ts';
+import { pictureOf } from './shelf-picture.ts';
 import { pruneSteps, storedStep, writeSteps } from './step-store.ts';
 import { KeepingTrouble, troubleFrom } from './trouble.ts';
 
@@ -62,6 +63,7 @@ export class Writer {
   #queue: Waiting[] = [];
   #snapshotOf: Kept | null = null;
   #run: Promise<void> = Promise.resolve();
+  #remembering: Promise<void> = Promise.resolve();
   #running = false;
   #halted = false;
   /** Counts the times it was halted: what was planned before is off. */
@@ -130,6 +132,7 @@ export class Writer {
   /** Ends when there is nothing more to write, or it cannot go on by itself. */
   async settled(): Promise<void> {
     while (this.#running) await this.#run;
+    await this.#remembering;
   }
 
   #start(): void {
@@ -143,7 +146,7 @@ export class Writer {
       const first = this.#queue[0];
       try {
         if (first) await this.#timed(() => this.#writeBatch(first.kept));
-        else await this.#writeSnapshot();
+        else await this.#timed(() => this.#writeSnapshot());
       } catch (error) {
         if (!await this.#mayGoOn(error, first?.kept ?? null)) break;
       }
@@ -169,10 +172,10 @@ export class Writer {
     this.say(null);
     for (const { done } of batch) done();
     this.#planSnapshot(kept);
-    await this.#remember(kept, batch);
+    this.#remembering = this.#remember(kept, batch);
   }
 
-  /** All of it is kept already; should this fail, what can be gone back to begins after it. */
+  /** All of it is kept already, so that nothing waits for this; should it fail, what can be gone back to begins after it. */
   async #remember({ id }: Kept, batch: readonly Waiting[]): Promise<void> {
     const steps = batch.flatMap(({ seq, step }) => (step ? [storedStep(id, seq, step)] : []));
     await writeSteps(this.#database, steps).catch(() => undefined);
@@ -212,8 +215,9 @@ export class Writer {
     else this.#quiet = setTimeout(() => this.#options.whenIdle(due), this.#options.snapshotQuiet);
   }
 
-  #card({ id, book: { title, person } }: Kept, seq: number, changedAt: string): ShelfCard {
-    return { id, title, person, changedAt, seq, writer: this.mark };
+  #card({ id, book }: Kept, seq: number, changedAt: string): ShelfCard {
+    const { title, person } = book;
+    return { id, title, person, changedAt, seq, writer: this.mark, picture: pictureOf(book) };
   }
 
   /** After a failure: waits as long as is due. False when only the page or the person can help. */
@@ -247,12 +251,15 @@ export class Writer {
     this.#wake = null;
   }
 
+  /** Says so when edits wait long, for their own writing or for a snapshot's. */
   async #timed(work: () => Promise<void>): Promise<void> {
-    const timer = setTimeout(() => this.say(this.trouble ?? new KeepingTrouble('slow')), this.#options.slow);
+    const timer = setInterval(() => {
+      if (this.#queue.length > 0 && !this.trouble) this.say(new KeepingTrouble('slow'));
+    }, this.#options.slow);
     try {
       await work();
     } finally {
-      clearTimeout(timer);
+      clearInterval(timer);
     }
   }
 }

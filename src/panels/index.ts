@@ -4,6 +4,9 @@
  */
 export { shownResult, type ShownResult } from './shown.ts';
 export { WorkingPanel } from './working.ts';
+export { type Mend } from './working-fault.ts';
+export { LossesPanel } from './losses.ts';
+export { TwoReadingsPanel, type Readings } from './two-readings.ts';
 export { SideBySidePanel, type ComparedInput, type ComparedResult, type Comparison, type ComparisonChange } from './side-by-side.ts';
 export { TemplatesPanel, type TemplateCard } from './templates.ts';
 export { NamesPanel, type NameRow } from './names.ts';
@@ -12,6 +15,8 @@ export { ImportChart, type ImportEvent, type TakenNames } from './import-chart.t
 export { ExportTable, type SaveFileEvent } from './export-table.ts';
 export { FindPanel, NO_WISH, type FindWish, type FoundRow } from './find.ts';
 export { HistoryPanel, type HistoryCell, type HistoryRow } from './history.ts';
+export { PinsPanel, type PinRow, type PinSheet } from './pins.ts';
+export { cautionInWords } from './pin-words.ts';
 export { NotePanel } from './note.ts';
 export { SortPanel, type SortWish } from './sort.ts';
 export { FilterPanel, type FilterWish } from './filter.ts';

@@ -6,6 +6,7 @@
  */
 export * from './protocol.ts';
 export { Results } from './results.ts';
+export type { PinnedCell } from './pins.ts';
 export { Supervisor, StateEvent, ChangesEvent, USUAL_LIMITS, type Limits, type SupervisorState } from './supervisor.ts';
 export { WorkerLost } from './worker-lost.ts';
 export { startReckonWorker } from './worker-url.ts';

@@ -28,6 +28,24 @@ export interface SheetChanges {
   readonly high: Float64Array | null;
   /** Texts and error sentences, in the order in which they occur; a cell without one has no entry. */
   readonly text: readonly string[];
+  /**
+   * The cautions of those cells that have any: `at` is a place in the columns.
+   * A cell of the columns that is not named here has none; without this, none has.
+   */
+  readonly cautions?: readonly { readonly at: number; readonly cautions: readonly CellCaution[] }[];
+}
+
+/** What a function of the trade warns of in one cell: a pin. */
+export interface CellCaution {
+  /** The function that warns. */
+  readonly by: string;
+  readonly sentence: string;
+  /** Another when any figure of the call or the sentence is another. */
+  readonly print: string;
+  /** The figure that the sentence speaks of. */
+  readonly mend?: Result;
+  /** Put the figure in for this argument and the caution is gone. `cell`: the cell that alone stands for the argument, if one does. `way`: which way the figure may be rounded. */
+  readonly cure?: { readonly put: string; readonly way: 'atLeast' | 'atMost' | 'just'; readonly cell: CellAddress | null };
 }
 
 /**
@@ -67,19 +85,77 @@ export interface WorkingCaution {
   readonly mend?: Result;
 }
 
+/** One call of a function of the trade: what went in, and the steps to its result. */
+export interface WorkingCall {
+  readonly name: string;
+  readonly about: string;
+  readonly rule: string;
+  readonly source: string;
+  readonly given: readonly { readonly name: string; readonly about: string; readonly value: Result; readonly from: Area | null }[];
+  readonly steps: readonly WorkingStep[];
+  readonly cautions: readonly WorkingCaution[];
+}
+
+/** A sum, a function or a cell of a formula, with what it came to. */
+export interface WorkingPart {
+  /** As it would be written, shortened where it is long. */
+  readonly text: string;
+  /** `null` for several cells, and for what was not worked out. */
+  readonly value: Result | null;
+  /** The cells that it stands for. */
+  readonly area?: Area;
+  /** In a branch that was not taken. */
+  readonly unused?: true;
+  /** What it was worked out from; figures that say themselves are not among them. */
+  readonly parts: readonly WorkingPart[];
+}
+
+/**
+ * A figure that only lacks its unit, and a unit with which there is a result.
+ * Either figures in the formula itself, counted from 0 as `figuresIn` in
+ * `src/formula` counts them, or a typed figure in another cell.
+ */
+export interface UnitMend {
+  readonly cell: CellAddress;
+  /** Empty for a typed figure in another cell. */
+  readonly figures: readonly number[];
+  /** The figures' values, to be sure that they are the ones meant. */
+  readonly values: readonly number[];
+  /** Two figures that are one to people: `3/8`. */
+  readonly fraction?: string;
+  readonly unit: UnitCode;
+  /** No other figure says which unit is likelier. */
+  readonly guessed: boolean;
+}
+
+/** A cell as a formula on the sheet of the explained cell would write it. */
+export interface NamedCell {
+  readonly cell: CellAddress;
+  readonly text: string;
+}
+
+/** Where an error began. */
+export interface WorkingFault {
+  /** The cell that is to be mended first; not there when it is the explained cell itself. */
+  readonly cause?: NamedCell;
+  /** The cells of a circle, each needing the next, the last the first. */
+  readonly circle?: readonly NamedCell[];
+  readonly mends: readonly UnitMend[];
+}
+
 /** How a cell's result came about. */
 export interface Working {
   readonly result: Result;
-  /** Present when the cell's formula is one call of a sewing function. */
-  readonly call?: {
-    readonly name: string;
-    readonly about: string;
-    readonly rule: string;
-    readonly source: string;
-    readonly given: readonly { readonly name: string; readonly about: string; readonly value: Result; readonly from: Area | null }[];
-    readonly steps: readonly WorkingStep[];
-    readonly cautions: readonly WorkingCaution[];
-  };
+  /** Present when the cell's formula is one call of a function of the trade. */
+  readonly call?: WorkingCall;
+  /** Present for any other formula. */
+  readonly tree?: WorkingPart;
+  /** Parts of the tree were left out, since there are too many. */
+  readonly treeCut?: true;
+  /** Calls of functions of the trade within the formula, outermost first. */
+  readonly inner?: readonly WorkingCall[];
+  /** Present for an error. */
+  readonly fault?: WorkingFault;
   /** The cells and blocks that the formula uses, as they stand in it. */
   readonly uses: readonly { readonly area: Area; readonly text: string; readonly value: Result | null }[];
 }

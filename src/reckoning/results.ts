@@ -5,6 +5,7 @@
 import type { Effect, SheetId } from '../workbook/types.ts';
 import { Block, blockNumber, placeIn, resultIn, withRowsInserted, withRowsRemoved, type Column } from './block.ts';
 import { GONE, movesResults, placesAfter, sheetIsKept } from './follow.ts';
+import { Pins } from './pins.ts';
 import { RowStamps } from './row-stamps.ts';
 import { KIND, type ChangeSet, type Result, type SheetChanges } from './protocol.ts';
 
@@ -14,6 +15,8 @@ export class Results {
   /** Moves made here that the worker has not answered for yet, oldest first. */
   #ahead: { readonly revision: number; readonly effects: readonly Effect[] }[] = [];
   readonly #stamps = new RowStamps();
+  /** What the functions of the trade warn of, cell by cell. */
+  readonly pins = new Pins();
 
   /** The workbook revision that the last ChangeSet taken in answers; -1 before the first. */
   get revision(): number {
@@ -40,6 +43,7 @@ export class Results {
     this.#stamps.next();
     if (changes.whole) {
       this.#sheets.clear();
+      this.pins.clear();
       this.#stamps.touchAll();
     }
     const ahead = this.#ahead.flatMap(({ effects }) => effects);
@@ -61,12 +65,17 @@ export class Results {
     this.#ahead.push({ revision, effects: moving });
     this.#stamps.next();
     this.#stamps.touchAll();
-    for (const effect of moving) this.#move(effect);
+    for (const effect of moving) {
+      this.#move(effect);
+      this.pins.follow(effect);
+    }
   }
 
   #take(changes: SheetChanges, ahead: readonly Effect[]): void {
     const { kind, number, unit, high, text } = changes;
-    const { row, col } = placesAfter(changes, ahead);
+    const places = placesAfter(changes, ahead);
+    const { row, col } = places;
+    this.pins.take(changes, places);
     const touch = this.#stamps.toucher(changes.sheet);
     let columns = this.#sheets.get(changes.sheet);
     if (!columns) this.#sheets.set(changes.sheet, columns = []);

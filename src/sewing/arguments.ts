@@ -14,8 +14,6 @@ export interface Taken {
   readonly given: readonly Given[];
   /** The unit in which the working's lengths show. */
   readonly lengthUnit: UnitCode;
-  /** The unit of each value given. */
-  readonly units: readonly (UnitCode | undefined)[];
 }
 
 const isQuantity = (value: Value): value is Quantity => typeof value === 'object' && value !== null && 'dimension' in value;
@@ -42,7 +40,7 @@ export function takeArguments(fn: SewingFunction, values: readonly Value[]): Tak
       given.push(take(fn, arg, value, lengthUnit));
     }
   }
-  return { given, lengthUnit, units: values.map((value) => (isQuantity(value) ? value.unit : undefined)) };
+  return { given, lengthUnit };
 }
 
 export function signature(fn: SewingFunction): string {
@@ -55,15 +53,19 @@ function countOf(n: number): string {
 
 /** The first length given decides; without one, the first span of lengths or area; the charts' own unit is set by the functions that read them. */
 function unitOfLengths(fn: SewingFunction, values: readonly Value[]): UnitCode {
-  const first = values.find((value, i) => {
-    const kind = fn.args[Math.min(i, fn.args.length - 1)]?.kind;
-    return (kind === 'length' || kind === 'span') && isQuantity(value) && value.dimension === 'length';
-  });
-  if (first !== undefined) return (first as Quantity).unit;
-  const span = values.find((value) => isSpan(value) && value.low.dimension === 'length') as Span | undefined;
-  if (span !== undefined) return span.low.unit;
-  const area = values.find((value) => isQuantity(value) && value.dimension === 'area') as Quantity | undefined;
-  return area === undefined ? 'cm' : (area.unit.slice(0, -1) as UnitCode);
+  let span: UnitCode | undefined;
+  let area: UnitCode | undefined;
+  for (let i = 0; i < values.length; i += 1) {
+    const value = values[i] as Value;
+    if (isQuantity(value)) {
+      const kind = fn.args[Math.min(i, fn.args.length - 1)]?.kind;
+      if (value.dimension === 'length' && (kind === 'length' || kind === 'span')) return value.unit;
+      if (value.dimension === 'area') area ??= value.unit.slice(0, -1) as UnitCode;
+    } else if (isSpan(value) && value.low.dimension === 'length') {
+      span ??= value.low.unit;
+    }
+  }
+  return span ?? area ?? 'cm';
 }
 
 const DUE: Record<Arg['kind'], string> = {
@@ -94,10 +96,11 @@ function said(value: Exclude<Value, SizeChart | CellBlock | null>): string {
 type Wrong = (why: string) => never;
 
 function take(fn: SewingFunction, arg: Arg, value: Exclude<Value, null>, lengthUnit: UnitCode): Given {
+  if (arg.kind === 'chart' && value instanceof SizeChart) return value;
   const wrong: Wrong = (why) => {
     throw new Refusal(`${fn.name} needs ${DUE[arg.kind]} for ${arg.name}, and ${why}.`);
   };
-  if (value instanceof SizeChart) return arg.kind === 'chart' ? value : wrong('it got a block of cells: give one cell');
+  if (value instanceof SizeChart) return wrong('it got a block of cells: give one cell');
   if (value instanceof CellBlock) return arg.kind === 'block' ? value : wrong('it got a block of cells: give one cell');
   if (arg.kind === 'block') return wrong(`${said(value)} is none: give the whole block, its labels with it`);
   if (arg.kind === 'chart') return wrong(`${said(value)} is none: give the block of cells that holds the chart, its labels with it`);

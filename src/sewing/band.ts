@@ -95,7 +95,7 @@ export const BAND_FUNCTIONS = [
     source: 'exact arithmetic',
     example: '=INTERFACING.SPARE(90 cm, 81 cm)',
     work([interfacing, band], pad) {
-      if (interfacing < band * (1 - 1e-9)) pad.caution('The interfacing is shorter than its band: join pieces edge to edge, or cut it at least this long.', mm(band));
+      if (interfacing < band * (1 - 1e-9)) pad.caution('The interfacing is shorter than its band: join pieces edge to edge, or cut it at least this long.', mm(band), 'interfacing', 'atLeast');
       return pad.length('interfacing minus band', [mm(interfacing), ' − ', mm(band)], interfacing - band);
     },
   }),

@@ -19,6 +19,9 @@ function gapOf(first: number, last: number, count: number, pad: Pad): number {
   return pad.length('shared by the gaps', [mm(span), ' ÷ ', plain(gaps)], span / gaps);
 }
 
+/** More would be a slip of the decimal mark. */
+const MOST_GAPS = 1000;
+
 /** So many even gaps, nearest to `about`, that put a button within `within` of every place; places rise. */
 function evenGaps(places: readonly number[], about: number, within: number): number | undefined {
   const [first = 0, last = 0] = [places[0], places.at(-1)];
@@ -27,10 +30,12 @@ function evenGaps(places: readonly number[], about: number, within: number): num
     const gap = span / gaps;
     return Math.max(...places.map((place) => Math.abs(place - first - Math.round((place - first) / gap) * gap)));
   };
-  const most = Math.ceil((2 * span) / about) + 1;
+  const most = Math.min(MOST_GAPS, Math.ceil((2 * span) / about) + 1);
   const counts = Array.from({ length: most }, (_, i) => i + 1).filter((gaps) => misses(gaps) <= within + 1e-9 * span);
   return counts.sort((a, b) => Math.abs(span / a - about) - Math.abs(span / b - about) || a - b)[0];
 }
+
+const GAPES = 'No button sits near enough to this level, so the front may gape there';
 
 export const BUTTON_FUNCTIONS = [
   define({
@@ -61,7 +66,7 @@ export const BUTTON_FUNCTIONS = [
       const span = spanOf(first, last, pad);
       const exact = pad.number('counted in gaps', [mm(span), ' ÷ ', mm(gap)], span / gap);
       const gaps = pad.number('the nearest whole number', [plain(exact)], Math.max(1, Math.floor(exact + 0.5 + 1e-9)));
-      if (Math.abs(exact - gaps) > 1e-9 * gaps) pad.caution('The wanted gap does not go evenly into the distance: this many buttons have a slightly different one, which is this.', mm(span / gaps));
+      if (Math.abs(exact - gaps) > 1e-9 * gaps) pad.caution('The wanted gap does not go evenly into the distance: this many buttons have a slightly different one, which is this.', mm(span / gaps), 'gap');
       return pad.number('one button more than gaps', [plain(gaps), ' + 1'], gaps + 1);
     },
   }),
@@ -103,12 +108,12 @@ export const BUTTON_FUNCTIONS = [
       const [first = 0, last = 0] = [sorted[0], sorted.at(-1)];
       if (last <= first) pad.refuse('Give at least two different places that must have a button.');
       const span = spanOf(first, last, pad);
-      if (span / about > 1000) pad.refuse(`Buttons about ${pad.say(about)} apart would be more than a thousand: check the figures.`);
+      if (span / about > MOST_GAPS) pad.refuse(`Buttons about ${pad.say(about)} apart would be more than a thousand: check the figures.`);
       const best = evenGaps(sorted, about, within);
       if (best === undefined) return pad.refuse(`No even gap of about ${pad.say(about)} or half of it puts a button within ${pad.say(within)} of every place: allow more, or move a place.`);
       const gaps = pad.number('gaps that suit all the places', [], best);
       const gap = pad.length('from the first to the last, shared by them', [mm(span), ' ÷ ', plain(gaps)], span / gaps);
-      if (gap < about / 1.5 || gap > about * 1.5) pad.caution('The even gap is far from the one wanted: allow a wider miss, or move a place, to come near to this.', mm(about));
+      if (gap < about / 1.5 || gap > about * 1.5) pad.caution('The even gap is far from the one wanted: allow a wider miss, move a place, or be content with this.', mm(gap), 'about');
       return gap;
     },
   }),
@@ -128,8 +133,10 @@ export const BUTTON_FUNCTIONS = [
       const place = pad.length(`place of the nearest button, the ${n + 1} of ${count}`, [mm(first), ' + ', plain(n), ' × ', mm(gap)], n === count - 1 ? last : first + n * gap);
       if (Math.abs(place - level) > within * (1 + 1e-9)) {
         const even = level > first && level < last ? evenGaps([first, level, last], gap, within) : undefined;
-        if (even === undefined) pad.caution('No button sits near enough to this level, so the front may gape there: move the first or the last, or place a button at this.', mm(level));
-        else pad.caution('No button sits near enough to this level, so the front may gape there. An even gap that puts one there is this.', mm((last - first) / even));
+        if (level > last) pad.caution(`${GAPES}: the last button is to sit as low as this.`, mm(level - within), 'last', 'atLeast');
+        else if (level < first) pad.caution(`${GAPES}: the first button is to sit as high as this.`, mm(level + within), 'first', 'atMost');
+        else if (even === undefined) pad.caution(`${GAPES}: place one more button at this.`, mm(level));
+        else pad.caution(`${GAPES}. Even spacing that puts one there takes as many buttons as this.`, plain(even + 1), 'count');
       }
       return pad.length('from the level down to it', [mm(place), ' − ', mm(level)], place - level);
     },

@@ -15,6 +15,8 @@ export class ChartSizes {
   /** Each size on the scale: its number, or 1, 2, 3 … where sizes are not numbers. Rises. */
   readonly scale: readonly number[];
   private readonly byKey: ReadonlyMap<string, number>;
+  /** What was asked for before. */
+  private readonly found = new Map<number | string, number | undefined>();
 
   constructor(labels: readonly SizeLabel[]) {
     const numbers = numbersOf(labels);
@@ -40,7 +42,12 @@ export class ChartSizes {
 
   /** The place of the size called so, or undefined. */
   called(size: number | string): number | undefined {
-    return this.byKey.get(sizeKey(String(size)));
+    let place = this.found.get(size);
+    if (place === undefined && !this.found.has(size)) {
+      place = this.byKey.get(sizeKey(String(size)));
+      this.found.set(size, place);
+    }
+    return place;
   }
 
   /** The place in `scale` of the last size that is not above `number`; −1 below the first. */

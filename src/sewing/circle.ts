@@ -19,13 +19,11 @@ function watchWidth(radius: number, outer: number, hem: number, part: number, wi
   const most = widestOuter(Math.max(0, radius - allowance), part, width, allowance);
   if (outer <= most * (1 + 1e-9)) return;
   const longest = most - radius - hem;
-  if (longest > 0) pad.caution('The cloth is too narrow to cut this in one piece: join pieces, or make the finished length no more than this.', mm(longest));
+  if (longest > 0) pad.caution('The cloth is too narrow to cut this in one piece: join pieces, or make the finished length no more than this.', mm(longest), 'length', 'atMost');
   else pad.caution('The cloth is too narrow to cut this in one piece, whatever its length: join pieces, or take a smaller part of a circle. CIRCLE.PIECES has how many.');
 }
 
-function watchFullness(part: number, pad: Pad): void {
-  if (part > 1 + 1e-9) pad.caution('More than a whole circle cannot be cut in one: it needs joins.');
-}
+const TOO_FULL = 'More than a whole circle cannot be cut in one: it needs joins.';
 
 export const CIRCLE_FUNCTIONS = [
   define({
@@ -43,7 +41,7 @@ export const CIRCLE_FUNCTIONS = [
     source: 'exact geometry',
     example: '=CIRCLE.RADIUS(72 cm, 1/2, 1.5 cm)',
     work([waist, part, allowance], pad) {
-      watchFullness(part, pad);
+      if (part > 1 + 1e-9) pad.caution(`${TOO_FULL} The part that can be is at most this.`, plain(1), 'part', 'atMost');
       const radius = pad.length('radius of the waist seam', [mm(waist), ' ÷ (2 × π × ', plain(part), ')'], waist / (TURN * part));
       if (allowance >= radius) pad.refuse(`The seam allowance of ${pad.say(allowance)} reaches the centre of the circle, whose waist seam has a radius of ${pad.say(radius)}: take a smaller allowance or a smaller part.`);
       return allowance === 0 ? radius : pad.length('less the seam allowance', [mm(radius), ' − ', mm(allowance)], radius - allowance);
@@ -110,7 +108,7 @@ export const CIRCLE_FUNCTIONS = [
     work([waist, radius], pad) {
       const round = pad.length('round a whole circle of this radius', ['2 × π × ', mm(radius)], TURN * radius);
       const part = pad.number('the waist as a part of it', [mm(waist), ' ÷ ', mm(round)], waist / round);
-      watchFullness(part, pad);
+      if (part > 1 + 1e-9) pad.caution(`${TOO_FULL} A whole circle for this waist has a radius of this.`, mm(waist / TURN), 'radius', 'atLeast');
       return part;
     },
   }),

@@ -24,7 +24,7 @@ export const DART_FUNCTIONS = [
       if (narrow > wide) pad.refuse(`The narrow level, ${pad.say(narrow)}, is wider than the wide one, ${pad.say(wide)}: a dart cannot add cloth.`);
       const whole = pad.length('wide minus narrow', [mm(wide), ' − ', mm(narrow)], wide - narrow);
       const each = pad.length('shared by the darts', [mm(whole), ' ÷ ', plain(darts)], whole / darts);
-      if (each > most * (1 + 1e-9)) pad.caution('So deep a dart pokes at its point: share the intake among more darts, or let the seams take some. At least so many darts are needed.', plain(Math.ceil(whole / most - 1e-9)));
+      if (each > most * (1 + 1e-9)) pad.caution('So deep a dart pokes at its point: share the intake among more darts, or let the seams take some. At least so many darts are needed.', plain(Math.ceil(whole / most - 1e-9)), 'darts', 'atLeast');
       return each;
     },
   }),

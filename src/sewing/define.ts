@@ -60,10 +60,22 @@ export interface Step {
   readonly value: Figure | FigureSpan | string;
 }
 
+/**
+ * What to do with the figure of a caution: put it in for this argument and the
+ * caution is gone. A figure that is rounded for it goes up for `atLeast`, down
+ * for `atMost`, and stays as it is for `just`.
+ */
+export interface Cure {
+  readonly put: string;
+  readonly way: 'atLeast' | 'atMost' | 'just';
+}
+
 export interface Caution {
   /** What may go wrong and why, in one sentence without figures that need a unit shown; figures go in `mend`. */
   readonly sentence: string;
   readonly mend?: Figure;
+  /** Only beside `mend`; without it the figure is none of the arguments. */
+  readonly cure?: Cure;
 }
 
 /** Takes the steps down. Each call gives its value back, so that a working reads like the sum it is. */
@@ -78,7 +90,9 @@ export interface Pad {
   figure(words: string, sum: Step['sum'], figure: Figure): number;
   span(words: string, sum: Step['sum'], span: FigureSpan): FigureSpan;
   /** A pin on the cell that has this result. Does not change the result. */
-  caution(sentence: string, mend?: Figure): void;
+  caution(sentence: string): void;
+  /** The same with the figure that mends it; `put` and `way` as in `Cure`, left out where the figure is none of the arguments. */
+  caution(sentence: string, mend: Figure, put?: string, way?: Cure['way']): void;
   /** Ends the working: there is no result, and this sentence says why and what to do. */
   refuse(sentence: string): never;
   /** A length as text in the unit of this working, for the sentence of a refusal. */

@@ -6,13 +6,15 @@ const FINISHED = { name: 'finished', kind: 'length', about: 'the garment’s mea
 const BODY = { name: 'body', kind: 'length', about: 'the same measure of the body', above: 0 } as const;
 const CLOSED = { name: 'closed', kind: 'length', about: 'the garment’s edge when closed, at rest, such as a finished waist', above: 0 } as const;
 const OVER = { name: 'over', kind: 'length', about: 'the widest girth that it must pass, such as the hip, or round both shoulders', above: 0 } as const;
+const LEVEL = { name: 'level', kind: 'text', about: 'where this is, such as "bust", to be named in a caution', usual: '' } as const;
 const STRETCH = { name: 'stretch', kind: 'percent', about: 'how far the edge stretches well; 0 % for woven cloth', atLeast: 0, usual: 0 } as const;
 
 /** `needed` is the finished measure that has the ease asked for. */
-function watchEase(finished: number, body: number, needed: number, pad: Pad): void {
+function watchEase(finished: number, body: number, needed: number, level: string, pad: Pad): void {
   const near = 1e-9 * body;
-  if (finished < needed - near) pad.caution('Here there is less ease than was asked for: the finished measure must be at least this.', mm(needed));
-  else if (finished < body - near && !Number.isFinite(needed)) pad.caution('The garment is smaller than the body here: right only for cloth that stretches. In cloth that does not, it needs at least this.', mm(body));
+  const where = level === '' ? 'here' : `at the ${level.toLowerCase()}`;
+  if (finished < needed - near) pad.caution(`There is less ease ${where} than was asked for: the finished measure must be at least this.`, mm(needed), 'finished', 'atLeast');
+  else if (finished < body - near && !Number.isFinite(needed)) pad.caution(`The garment is smaller than the body ${where}: right only for cloth that stretches. In cloth that does not, it needs at least this.`, mm(body), 'finished', 'atLeast');
 }
 
 /** What the edge measures when it is stretched as far as it will. */
@@ -26,13 +28,13 @@ export const FIT_FUNCTIONS = [
     topic: 'fit',
     about: 'How much larger the finished garment is than the body.',
     asks: ['how much ease', 'will it be tight', 'garment minus body', 'wearing ease'],
-    args: [FINISHED, BODY, { name: 'least', kind: 'length', about: 'the least ease that the cloth and style need; below 0 for cloth that stretches', usual: NOT_LESS }],
+    args: [FINISHED, BODY, { name: 'least', kind: 'length', about: 'the least ease that the cloth and style need; below 0 for cloth that stretches', usual: NOT_LESS }, LEVEL],
     gives: 'length',
     rule: 'finished − body',
     source: 'exact geometry',
     example: '=EASE(98 cm, 92 cm)',
-    work([finished, body, least], pad) {
-      watchEase(finished, body, body + least, pad);
+    work([finished, body, least, level], pad) {
+      watchEase(finished, body, body + least, level, pad);
       return pad.length('finished measure minus body measure', [mm(finished), ' − ', mm(body)], finished - body);
     },
   }),
@@ -41,13 +43,13 @@ export const FIT_FUNCTIONS = [
     topic: 'fit',
     about: 'Ease as a share of the body’s measure.',
     asks: ['ease in percent', 'how much ease for this size', 'negative ease of a knit'],
-    args: [FINISHED, BODY, { name: 'least', kind: 'percent', about: 'the least share that the cloth and style need; below 0 for cloth that stretches', usual: NOT_LESS }],
+    args: [FINISHED, BODY, { name: 'least', kind: 'percent', about: 'the least share that the cloth and style need; below 0 for cloth that stretches', usual: NOT_LESS }, LEVEL],
     gives: 'percent',
     rule: '(finished − body) ÷ body',
     source: 'exact geometry',
     example: '=EASE.PERCENT(98 cm, 92 cm)',
-    work([finished, body, least], pad) {
-      watchEase(finished, body, body * (1 + least), pad);
+    work([finished, body, least, level], pad) {
+      watchEase(finished, body, body * (1 + least), level, pad);
       const ease = pad.length('finished measure minus body measure', [mm(finished), ' − ', mm(body)], finished - body);
       return pad.percent('ease as a share of the body', [mm(ease), ' ÷ ', mm(body)], ease / body);
     },
@@ -82,7 +84,7 @@ export const FIT_FUNCTIONS = [
     example: '=OPENING.ROOM(92 cm, 100 cm)',
     work([closed, over, stretch], pad) {
       const open = widest(closed, stretch, pad);
-      if (open < over * (1 - 1e-9)) pad.caution('Closed, it will not pass: it needs an opening, or to measure at least this.', mm(over / (1 + stretch)));
+      if (open < over * (1 - 1e-9)) pad.caution('Closed, it will not pass: it needs an opening, or to measure at least this.', mm(over / (1 + stretch)), 'closed', 'atLeast');
       return pad.length('minus what it must pass', [mm(open), ' − ', mm(over)], open - over);
     },
   }),

@@ -15,7 +15,7 @@ const MOST = { name: 'most', kind: 'percent', about: 'how much the cloth eases b
 /** The raw edge against the round that it is sewn to: 2 × hem ÷ (radius − hem). */
 export function watchCurve(hem: number, radius: number, most: number, pad: Pad): void {
   if (hem * (2 + most) > most * radius * (1 + 1e-9)) {
-    pad.caution('On so tight a curve this hem puckers: its raw edge has more to ease in than the cloth takes. Turn up no more than this, or face the edge.', mm((most * radius) / (2 + most)));
+    pad.caution('On so tight a curve this hem puckers: its raw edge has more to ease in than the cloth takes. Turn up no more than this, or face the edge.', mm((most * radius) / (2 + most)), 'hem', 'atMost');
   }
 }
 
@@ -104,7 +104,10 @@ export const HEM_FUNCTIONS = [
     work([hem, down, least], pad) {
       if (down > hem) pad.refuse(`The hem cannot be let down by ${pad.say(down)}: it holds only ${pad.say(hem)} of cloth.`);
       const left = pad.length('cloth in the hem minus what is let down', [mm(hem), ' − ', mm(down)], hem - down);
-      if (left < least * (1 - 1e-9)) pad.caution('Too little is left to turn up: face the hem, or let it down by no more than this.', mm(Math.max(0, hem - least)));
+      if (left < least * (1 - 1e-9)) {
+        if (hem >= least) pad.caution('Too little is left to turn up: face the hem, or let it down by no more than this.', mm(hem - least), 'down', 'atMost');
+        else pad.caution('Too little is left to turn up: face the hem, which to begin with would have to hold at least this.', mm(least + down), 'hem', 'atLeast');
+      }
       return left;
     },
   }),

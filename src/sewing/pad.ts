@@ -2,7 +2,7 @@
 import { exactText, inBase, isFault, showText, UNITS } from '../quantities/index.ts';
 import type { Fault, Quantity, UnitCode } from '../quantities/index.ts';
 import { degrees, mm, mm2, plain, share } from './define.ts';
-import type { Caution, Figure, FigureSpan, Pad, Step } from './define.ts';
+import type { Caution, Cure, Figure, FigureSpan, Pad, Step, Value } from './define.ts';
 
 /** Ends a working without a result. */
 export class Refusal extends Error {}
@@ -28,7 +28,7 @@ export class Notes implements Pad {
   constructor(
     private readonly keepSteps: boolean,
     public lengthUnit: UnitCode,
-    private readonly unitsGiven: readonly (UnitCode | undefined)[] = [],
+    private readonly values: readonly Value[] = [],
   ) {}
 
   length(words: string, sum: Step['sum'], value: number): number {
@@ -68,8 +68,8 @@ export class Notes implements Pad {
     return span;
   }
 
-  caution(sentence: string, mend?: Figure): void {
-    this.cautions.push(mend === undefined ? { sentence } : { sentence, mend });
+  caution(sentence: string, mend?: Figure, put?: string, way: Cure['way'] = 'just'): void {
+    this.cautions.push({ sentence, ...(mend && { mend }), ...(put !== undefined && { cure: { put, way } }) });
   }
 
   refuse(sentence: string): never {
@@ -85,7 +85,8 @@ export class Notes implements Pad {
   }
 
   unitGiven(place: number): UnitCode | undefined {
-    return this.unitsGiven[place];
+    const value = this.values[place];
+    return typeof value === 'object' && value !== null && 'dimension' in value ? value.unit : undefined;
   }
 
   private take(words: string, sum: Step['sum'], value: number, figure: (value: number) => Figure): number {

@@ -22,12 +22,18 @@ function countFolds(pleats: number, kind: Kind, pad: Pad): number {
   return pad.number(`folds, ${each === 1 ? 'one' : 'two'} to a ${kind} pleat`, [plain(pleats), ' × ', plain(each)], pleats * each);
 }
 
-/** Folds deeper than the space that a pleat has lie over one another. */
+const WHY: Readonly<Record<Kind, string>> = {
+  knife: 'a fold is deeper than the pleats are apart',
+  box: 'a fold is deeper than half of the face of its pleat',
+  inverted: 'a fold is deeper than half of the space that a pleat has',
+};
+
+/** The greatest depth of a fold with which pleats do not lie over one another. */
+const roomFor = (spacing: number, kind: Kind): number => spacing / foldsOf(kind);
+
 function watchOverlap(depth: number, spacing: number, kind: Kind, pad: Pad): void {
-  const room = spacing / foldsOf(kind);
-  if (depth <= room * (1 + 1e-9)) return;
-  const why = kind === 'knife' ? 'a fold is deeper than the pleats are apart' : 'a fold is deeper than half of the space that a pleat has';
-  pad.caution(`These pleats overlap on the wrong side: ${why}. A depth with which they just meet is this.`, mm(room));
+  const room = roomFor(spacing, kind);
+  if (depth > room * (1 + 1e-9)) pad.caution(`These pleats overlap on the wrong side: ${WHY[kind]}. A depth with which they just meet is this.`, mm(room), 'depth', 'atMost');
 }
 
 export const PLEAT_FUNCTIONS = [
@@ -46,7 +52,8 @@ export const PLEAT_FUNCTIONS = [
       const folds = countFolds(pleats, kind, pad);
       const take = pad.length('cloth to fold away', [mm(cloth), ' − ', mm(finished)], cloth - finished);
       const depth = pad.length('depth of one fold, which takes up twice that', [mm(take), ' ÷ (2 × ', plain(folds), ')'], take / (2 * folds));
-      watchOverlap(depth, finished / pleats, kind, pad);
+      const room = roomFor(finished / pleats, kind);
+      if (depth > room * (1 + 1e-9)) pad.caution(`These pleats overlap on the wrong side: ${WHY[kind]}. They just meet in cloth as wide as this.`, mm(finished + 2 * folds * room), 'cloth', 'atMost');
       return depth;
     },
   }),
@@ -66,7 +73,7 @@ export const PLEAT_FUNCTIONS = [
     source: 'exact geometry',
     example: '=PLEAT.DEEPEN(100 cm, 76 cm, 20, "knife")',
     work([hip, waist, pleats, kind], pad) {
-      if (waist > hip) pad.caution('The waist is wider than the hip, so the folds get shallower towards the waist.');
+      if (waist > hip) pad.caution('The waist is wider than the hip, so the folds get shallower towards the waist: for folds that get no shallower it measures at most this.', mm(hip), 'waist', 'atMost');
       const folds = countFolds(pleats, kind, pad);
       const difference = pad.length('hip minus waist', [mm(hip), ' − ', mm(waist)], hip - waist);
       return pad.length('shared by both layers of every fold', [mm(difference), ' ÷ (2 × ', plain(folds), ')'], difference / (2 * folds));
@@ -99,7 +106,7 @@ export const PLEAT_FUNCTIONS = [
     work([finished, spacing], pad) {
       const exact = pad.number('finished width counted in spacings', [mm(finished), ' ÷ ', mm(spacing)], finished / spacing);
       const pleats = Math.max(1, Math.floor(exact + 0.5 + 1e-9));
-      if (Math.abs(exact - pleats) > 1e-9 * pleats) pad.caution('The wanted spacing does not go evenly into the width: this many pleats have a slightly different one, which is this.', mm(finished / pleats));
+      if (Math.abs(exact - pleats) > 1e-9 * pleats) pad.caution('The wanted spacing does not go evenly into the width: this many pleats have a slightly different one, which is this.', mm(finished / pleats), 'spacing');
       return pad.number('the nearest whole number', [plain(exact)], pleats);
     },
   }),

@@ -12,10 +12,10 @@ function edgesOf(seams: number, pad: Pad): number {
   return pad.number('edges, two to a seam', ['2 × ', plain(seams)], 2 * seams);
 }
 
-/** Letting an edge out further than its allowance has beyond what must hold the seam. */
-function watchShift(shift: number, allowance: number, least: number, pad: Pad): void {
+/** Letting an edge out further than its allowance has beyond what must hold the seam. `edges`: how many edges such a shift shares the change among. */
+function watchShift(shift: number, edges: number, allowance: number, least: number, pad: Pad): void {
   const most = Math.max(0, allowance - least);
-  if (shift > most * (1 + 1e-9)) pad.caution('The seam allowance has less than that to give: each edge can move out by no more than this.', mm(most));
+  if (shift > most * (1 + 1e-9)) pad.caution('The seam allowance has less than that to give: let the whole girth out by no more than this.', mm(most * edges), 'change', 'atMost');
 }
 
 export const SEAM_FUNCTIONS = [
@@ -31,7 +31,7 @@ export const SEAM_FUNCTIONS = [
     example: '=SEAM.SHIFT(2 cm, 4)',
     work([change, seams, allowance, least], pad) {
       const edges = edgesOf(seams, pad);
-      watchShift(change / edges, allowance, least, pad);
+      watchShift(change / edges, edges, allowance, least, pad);
       return pad.length('change shared by all edges', [mm(change), ' ÷ ', plain(edges)], change / edges);
     },
   }),
@@ -47,7 +47,7 @@ export const SEAM_FUNCTIONS = [
     example: '=SEAM.SHARE(-4 cm, 30 %)',
     work([change, part, allowance, least], pad) {
       const here = pad.length('what this seam takes of the change', [mm(change), ' × ', share(part)], change * part);
-      watchShift(here / 2, allowance, least, pad);
+      watchShift(here / 2, 2 / part, allowance, least, pad);
       return pad.length('shared by its two edges', [mm(here), ' ÷ 2'], here / 2);
     },
   }),
@@ -81,7 +81,10 @@ export const SEAM_FUNCTIONS = [
         pad.refuse(`The seam cannot be let out by ${pad.say(shift)}: its allowance is only ${pad.say(allowance)}, so there would be no cloth to sew.`);
       }
       const left = pad.length('allowance minus the shift', [mm(allowance), ' − ', mm(shift)], allowance - shift);
-      if (left < least * (1 - 1e-9)) pad.caution('Too little seam allowance is left to hold the seam: it needs at least this.', mm(least));
+      if (left < least * (1 - 1e-9)) {
+        if (allowance >= least) pad.caution('Too little seam allowance is left to hold the seam: move its edge out by no more than this.', mm(allowance - least), 'shift', 'atMost');
+        else pad.caution('Too little seam allowance is left to hold the seam: to begin with it needs at least this.', mm(least + shift), 'allowance', 'atLeast');
+      }
       return left;
     },
   }),
@@ -97,7 +100,10 @@ export const SEAM_FUNCTIONS = [
     example: '=SEAM.TAKEN(1/2 in, 3/8 in)',
     work([allowance, taken, most], pad) {
       const stands = pad.length('the old allowance and what was taken in', [mm(allowance), ' + ', mm(taken)], allowance + taken);
-      if (stands > most * (1 + 1e-9)) pad.caution('So wide an allowance is bulky and pulls on a curve. Once the fit is sure, trim it to this.', mm(most));
+      if (stands > most * (1 + 1e-9)) {
+        if (allowance <= most) pad.caution('So wide an allowance is bulky and pulls on a curve. Trim it once the fit is sure; without trimming, take in no more than this.', mm(most - allowance), 'in', 'atMost');
+        else pad.caution('So wide an allowance is bulky and pulls on a curve. Once the fit is sure, trim it to this.', mm(most));
+      }
       return stands;
     },
   }),
@@ -114,7 +120,7 @@ export const SEAM_FUNCTIONS = [
     work([allowance, seams, least], pad) {
       const edges = edgesOf(seams, pad);
       const spare = pad.length('allowance beyond what must be left', [mm(allowance), ' − ', mm(least)], Math.max(0, allowance - least));
-      if (allowance < least) pad.caution('The seam allowance is less than what must be left, so nothing can be let out: it would need more than this.', mm(least));
+      if (allowance < least) pad.caution('The seam allowance is less than what must be left, so nothing can be let out: it would need more than this.', mm(least), 'allowance', 'atLeast');
       return pad.length('that at all edges', [plain(edges), ' × ', mm(spare)], edges * spare);
     },
   }),

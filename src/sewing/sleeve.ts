@@ -11,9 +11,9 @@ const MOST = { name: 'most', kind: 'length', about: 'the most that this cloth ea
 function easeOf(cap: number, armhole: number, least: number, most: number, pad: Pad): number {
   const near = 1e-9 * armhole;
   const ease = cap - armhole;
-  if (ease < -near) pad.caution('The cap is shorter than the armhole: the armhole would have to be eased into the sleeve. The cap needs at least this.', mm(armhole + least));
-  else if (ease < least - near) pad.caution('The cap has less ease than was asked for: it needs at least this.', mm(armhole + least));
-  if (ease > most + near) pad.caution('The cap has more ease than the cloth takes and will pucker: it should be no more than this.', mm(armhole + most));
+  if (ease < -near) pad.caution('The cap is shorter than the armhole: the armhole would have to be eased into the sleeve. The cap needs at least this.', mm(armhole + least), 'cap', 'atLeast');
+  else if (ease < least - near) pad.caution('The cap has less ease than was asked for: it needs at least this.', mm(armhole + least), 'cap', 'atLeast');
+  if (ease > most + near) pad.caution('The cap has more ease than the cloth takes and will pucker: it should be no more than this.', mm(armhole + most), 'cap', 'atMost');
   return pad.length('cap minus armhole', [mm(cap), ' − ', mm(armhole)], ease);
 }
 

@@ -6,9 +6,17 @@ const BODY = { name: 'body', kind: 'length', about: 'the body’s measure', abov
 
 const KNIT = { name: 'knit', kind: 'percent', about: 'how far this cloth stretches well, by STRETCH.PERCENT, to be told when it must stretch more', atLeast: 0, usual: NOT_MORE } as const;
 
-/** `least` is the measure at rest that the cloth can stretch from. */
-function watchStretch(stretch: number, knit: number, least: () => number, pad: Pad): void {
-  if (stretch > knit * (1 + 1e-9)) pad.caution('It must stretch further than this cloth does: at rest it needs at least this.', mm(least()));
+const FURTHER = 'It must stretch further than this cloth does';
+const beyond = (stretch: number, knit: number): boolean => stretch > knit * (1 + 1e-9);
+
+/** The band that is stretched to `to`; `edge` is what it is sewn to. */
+function watchBand(edge: number, part: number, over: number, knit: number, pad: Pad): void {
+  const to = Math.max(edge, over);
+  if (!beyond(to / (edge * part) - 1, knit)) return;
+  const least = to / (1 + knit) / edge;
+  if (least <= 1) pad.caution(`${FURTHER}: the band’s share of the edge is to be at least this.`, share(least), 'share', 'atLeast');
+  else if (part * (1 + knit) >= 1) pad.caution(`${FURTHER}: to pass, the edge is to measure at least this.`, mm(over / (part * (1 + knit))), 'edge', 'atLeast');
+  else pad.caution(`${FURTHER}, whatever the band’s share of the edge: take softer cloth, or a wider edge with more of a band.`);
 }
 
 export const STRETCH_FUNCTIONS = [
@@ -42,7 +50,7 @@ export const STRETCH_FUNCTIONS = [
     source: 'exact geometry',
     example: '=STRETCH.WORN(90 cm, 100 cm)',
     work([garment, body, knit], pad) {
-      watchStretch(body / garment - 1, knit, () => body / (1 + knit), pad);
+      if (beyond(body / garment - 1, knit)) pad.caution(`${FURTHER}: at rest it needs at least this.`, mm(body / (1 + knit)), 'garment', 'atLeast');
       const gain = pad.length('body minus garment', [mm(body), ' − ', mm(garment)], body - garment);
       return pad.percent('as a share of the garment', [mm(gain), ' ÷ ', mm(garment)], gain / garment);
     },
@@ -58,7 +66,7 @@ export const STRETCH_FUNCTIONS = [
     source: 'exact geometry',
     example: '=STRETCH.GARMENT(100 cm, 10 %)',
     work([body, percent, knit], pad) {
-      watchStretch(percent, knit, () => body / (1 + knit), pad);
+      if (beyond(percent, knit)) pad.caution(`${FURTHER}: worn, it can stretch by no more than this.`, share(knit), 'percent', 'atMost');
       return pad.length('what stretches to the body', [mm(body), ' ÷ (1 + ', share(percent), ')'], body / (1 + percent));
     },
   }),
@@ -77,7 +85,7 @@ export const STRETCH_FUNCTIONS = [
     source: 'exact geometry',
     example: '=ELASTIC.STRETCH(67 cm, 100 cm)',
     work([elastic, over, has], pad) {
-      watchStretch(over / elastic - 1, has, () => over / (1 + has), pad);
+      if (beyond(over / elastic - 1, has)) pad.caution('It must stretch further than this elastic does: at rest it needs at least this.', mm(over / (1 + has)), 'elastic', 'atLeast');
       const gain = pad.length('what it must pass minus the elastic', [mm(over), ' − ', mm(elastic)], over - elastic);
       return pad.percent('as a share of the elastic', [mm(gain), ' ÷ ', mm(elastic)], gain / elastic);
     },
@@ -137,7 +145,7 @@ export const STRETCH_FUNCTIONS = [
     example: '=KNIT.BAND(52 cm, 85 %, 7 mm, 58 cm, 50 %)',
     work([edge, part, allowance, over, knit], pad) {
       const closed = pad.length('the band when closed', [mm(edge), ' × ', share(part)], edge * part);
-      watchStretch(Math.max(edge, over) / closed - 1, knit, () => Math.max(edge, over) / (1 + knit), pad);
+      watchBand(edge, part, over, knit, pad);
       return pad.length('and a seam allowance at both ends', [mm(closed), ' + 2 × ', mm(allowance)], closed + 2 * allowance);
     },
   }),

@@ -12,8 +12,8 @@ import { Notes, Refusal } from './pad.ts';
  */
 export function work(fn: SewingFunction, values: readonly Value[], show?: true): Outcome {
   try {
-    const { given, lengthUnit, units } = takeArguments(fn, values);
-    const notes = new Notes(show === true, lengthUnit, units);
+    const { given, lengthUnit } = takeArguments(fn, values);
+    const notes = new Notes(show === true, lengthUnit, values);
     const value = fn.work(given, notes);
     if (value !== notes.last) throw new Error(`${fn.name} does not end with its last step`);
     return { value: asValue(fn.gives, value, notes), cautions: notes.cautions, steps: notes.steps, lengthUnit: notes.lengthUnit };
@@ -27,24 +27,25 @@ export function work(fn: SewingFunction, values: readonly Value[], show?: true):
 function asValue(gives: Gives, value: number | string | FigureSpan, { lengthUnit, lastFigure }: Notes): Quantity | Span | string {
   if (typeof value === 'string') return value;
   if (typeof value === 'object') {
-    const [low, high] = [inUnit(value.low, lengthUnit), inUnit(value.high, lengthUnit)];
+    const [low, high] = [figureIn(value.low, lengthUnit), figureIn(value.high, lengthUnit)];
     return low.value === high.value ? low : { low, high };
   }
   switch (gives) {
     case 'length':
     case 'area':
     case 'angle':
-      return inUnit({ value, dimension: gives }, lengthUnit);
+      return figureIn({ value, dimension: gives }, lengthUnit);
     case 'percent':
       return inBase(value, '%');
     case 'figure':
-      return inUnit(lastFigure ?? { value, dimension: 'number' }, lengthUnit);
+      return figureIn(lastFigure ?? { value, dimension: 'number' }, lengthUnit);
     default:
       return inBase(value, '');
   }
 }
 
-function inUnit({ value, dimension, percent }: Figure, lengthUnit: UnitCode): Quantity {
+/** A figure of a working as a quantity; lengths, and with them areas, in the working's unit. */
+export function figureIn({ value, dimension, percent }: Figure, lengthUnit: UnitCode): Quantity {
   switch (dimension) {
     case 'length':
       return inBase(value, lengthUnit);

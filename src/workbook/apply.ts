@@ -7,6 +7,7 @@
  * spelling of formulas and all; an edit that changes nothing gives back the
  * same workbook object.
  */
+import { acknowledge } from './acknowledge.ts';
 import { checkLine } from './limits.ts';
 import { moveCells } from './move.ts';
 import { moveLines } from './move-lines.ts';
@@ -19,10 +20,10 @@ import { setFilter, setFrozen, setHidden } from './showing.ts';
 import { changeStructure } from './structure.ts';
 import type { Applied, Book, Edit } from './types.ts';
 
-function setSettings({ settings: { show, inchStep } }: Extract<Edit, { do: 'setSettings' }>, book: Book): Outcome {
+function setSettings({ settings: { show, inchStep, decimalMark } }: Extract<Edit, { do: 'setSettings' }>, book: Book): Outcome {
   const old = book.settings;
-  if (old.show === show && old.inchStep === inchStep) return unchanged(book);
-  return { book: { ...book, settings: { show, inchStep } }, undo: [{ do: 'setSettings', settings: old }], effects: [] };
+  if (old.show === show && old.inchStep === inchStep && old.decimalMark === decimalMark) return unchanged(book);
+  return { book: { ...book, settings: { show, inchStep, ...(decimalMark && { decimalMark }) } }, undo: [{ do: 'setSettings', settings: old }], effects: [] };
 }
 
 function setTitle({ title, person }: Extract<Edit, { do: 'setTitle' }>, book: Book): Outcome {
@@ -61,6 +62,7 @@ function outcomeOf(edit: Edit, book: Book): Outcome {
     case 'removeColumns': return changeStructure(edit, book);
     case 'moveRows':
     case 'moveColumns': return moveLines(edit, book);
+    case 'acknowledge': return acknowledge(edit, book);
     case 'moveCells': return moveCells(edit, book);
     case 'addSheet': return addSheet(edit, book);
     case 'removeSheet': return removeSheet(edit, book);

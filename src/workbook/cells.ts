@@ -2,15 +2,15 @@
  * Cells and rows in their normal form, so that equal contents are equal
  * structures:
  * - a cell has no key that says nothing (no empty look or note, `input` only
- *   when true) and is there only if something was typed, marked or noted;
+ *   when true, acknowledged pins only on a formula) and is there only if something was typed, marked or noted;
  * - a row ends with a cell, the list of rows ends with a row;
  * - an empty place before that is `undefined`, never an array's hole, which
  *   also keeps the arrays fast.
  */
 import { LIMITS, counted, isIndex } from './limits.ts';
 import { EditRefused } from './refused.ts';
-import type { Cell, CellChange, Look, Row, Sheet } from './types.ts';
-import { cellName } from '../formula/index.ts';
+import type { Acknowledged, Cell, CellChange, Look, Row, Sheet } from './types.ts';
+import { cellName, isFormula } from '../formula/index.ts';
 
 export interface TypedCell {
   readonly row: number;
@@ -36,7 +36,11 @@ function sameLook(a: Look | undefined, b: Look | undefined): boolean {
 export function sameCell(a: Cell | undefined, b: Cell | undefined): boolean {
   if (a === b) return true;
   if (!a || !b) return false;
-  return a.raw === b.raw && a.input === b.input && a.note === b.note && sameLook(a.look, b.look);
+  return a.raw === b.raw && a.input === b.input && a.note === b.note && sameLook(a.look, b.look) && sameAcknowledged(a.acknowledged, b.acknowledged);
+}
+
+export function sameAcknowledged(a: readonly Acknowledged[] = [], b: readonly Acknowledged[] = []): boolean {
+  return a === b || (a.length === b.length && a.every(({ print, note }, i) => print === b[i]!.print && note === b[i]!.note));
 }
 
 function normalLook(look: Look | undefined): Look | undefined {
@@ -53,9 +57,10 @@ export function normalCell(cell: Cell | null | undefined): Cell | undefined {
   const look = normalLook(cell.look);
   const { raw, input, note } = cell;
   if (raw === '' && !look && !input && !note) return undefined;
-  const keys = 1 + (look ? 1 : 0) + (input ? 1 : 0) + (note ? 1 : 0);
+  const acknowledged = cell.acknowledged?.length && isFormula(raw) ? cell.acknowledged : undefined;
+  const keys = 1 + (look ? 1 : 0) + (input ? 1 : 0) + (note ? 1 : 0) + (acknowledged ? 1 : 0);
   if (look === cell.look && keys === Object.keys(cell).length) return cell;
-  return { raw, ...(look && { look }), ...(input && { input }), ...(note && { note }) };
+  return { raw, ...(look && { look }), ...(input && { input }), ...(note && { note }), ...(acknowledged && { acknowledged }) };
 }
 
 /** Takes the empty places off the end, in place. */

@@ -10,9 +10,9 @@ import { tidyShowing } from './showing.ts';
 import type { Showing } from './showing.ts';
 import type { Cell, Row, Sheet } from './types.ts';
 
-export function fileCell(row: number, col: number, { raw, look, input, note }: Cell): FileCell {
-  if (!look && !input && !note) return [row, col, raw];
-  return [row, col, raw, { ...(look && { look }), ...(input && { input }), ...(note && { note }) }];
+export function fileCell(row: number, col: number, { raw, look, input, note, acknowledged }: Cell): FileCell {
+  if (!look && !input && !note && !acknowledged) return [row, col, raw];
+  return [row, col, raw, { ...(look && { look }), ...(input && { input }), ...(note && { note }), ...(acknowledged && { acknowledged: [...acknowledged] }) }];
 }
 
 export function cellsToFile(sheet: Sheet): FileCell[] {
@@ -39,7 +39,7 @@ function readCell(value: unknown, at: number, where: string, problems: Problems)
     problems.add(`${where}: entry ${at + 1} of its cells could not be read and was left out.`);
     return null;
   }
-  problems.add(`${where}, ${cellName(bare[0], bare[1])}: its look, note or input mark could not be read; its text was kept.`);
+  problems.add(`${where}, ${cellName(bare[0], bare[1])}: its look, note, input mark or acknowledged pins could not be read; its text was kept.`);
   return bare;
 }
 

@@ -3,6 +3,7 @@ import { areaName, cellName, columnName, placeAfterMove, sameName } from '../for
 import type { LineMove } from '../formula/index.ts';
 import { areaAt, sameArea } from './area.ts';
 import { cellAt, nameCalled, sheetById } from './book.ts';
+import { sameAcknowledged } from './cells.ts';
 import { LIMITS, plural } from './limits.ts';
 import { NO_RUNS, countOf } from './runs.ts';
 import type { Area, Book, Cell, CellChange, Edit, Runs, SheetId } from './types.ts';
@@ -20,6 +21,7 @@ function verbFor(old: Cell | undefined, cell: Cell | null): string {
   if (cell === null || (cell.raw === '' && (old?.raw ?? '') !== '')) return 'empty';
   if (cell.raw !== (old?.raw ?? '')) return 'type in';
   if (cell.note !== old?.note) return 'change the note on';
+  if (!sameAcknowledged(cell.acknowledged, old?.acknowledged)) return 'change the pins on';
   if (cell.input !== old?.input) return cell.input ? 'set the input mark on' : 'take the input mark off';
   return 'change the look of';
 }
@@ -66,6 +68,7 @@ export function labelOf(edit: Edit, book: Book): string {
     case 'removeColumns': return `remove ${plural(edit.count, 'column')} from ${calledSheet(book, edit.sheet)}`;
     case 'moveRows': return `move ${plural(edit.count, 'row')} of ${calledSheet(book, edit.sheet)}`;
     case 'moveColumns': return `move ${plural(edit.count, 'column')} of ${calledSheet(book, edit.sheet)}`;
+    case 'acknowledge': return `${edit.pins.length > 0 ? 'acknowledge' : 'put back'} pins on ${cellName(edit.row, edit.col)} of ${calledSheet(book, edit.sheet)}`;
     case 'moveCells': {
       const from = edit.from.sheet === edit.to.sheet ? areaName(edit.from) : placed(book, edit.from);
       return `move ${from} to ${cellName(edit.to.row, edit.to.col)} of ${calledSheet(book, edit.to.sheet)}`;
@@ -138,6 +141,7 @@ export function focusOf(edit: Edit, book: Book): Area | null {
       const { top: left, bottom: right } = stretchOf(edit);
       return { sheet: edit.sheet, top: 0, bottom: LIMITS.rows - 1, left, right };
     }
+    case 'acknowledge': return { sheet: edit.sheet, top: edit.row, bottom: edit.row, left: edit.col, right: edit.col };
     case 'moveCells': return areaAt(edit.from, edit.to);
     case 'addSheet': return corner(edit.sheet.id);
     case 'removeSheet':

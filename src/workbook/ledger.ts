@@ -144,6 +144,7 @@ function cellPast(before: Book, after: Book, was: CellAddress | null, is: CellAd
 /** The cells that an edit sets, when setting cells is all that it does; otherwise places would not be where they were. */
 function changedCells(edit: Edit): readonly CellAddress[] {
   if (edit.do === 'setCells') return edit.cells.map(({ row, col }) => ({ sheet: edit.sheet, row, col }));
+  if (edit.do === 'acknowledge') return [{ sheet: edit.sheet, row: edit.row, col: edit.col }];
   if (edit.do !== 'many') return [];
   const parts = edit.edits.map(changedCells);
   return edit.edits.every((part) => part.do === 'setCells' || (part.do === 'many' && changedCells(part).length > 0)) ? parts.flat() : [];

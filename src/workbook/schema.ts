@@ -7,7 +7,7 @@
 import * as v from 'valibot';
 import { UNIT_CODES } from '../quantities/index.ts';
 import { LIMITS } from './limits.ts';
-import type { Condition, Filter, FilterTest, Frozen, Hidden, Look, Runs } from './types.ts';
+import type { Acknowledged, Condition, Filter, FilterTest, Frozen, Hidden, Look, Runs } from './types.ts';
 
 export const BOOK_FORMAT = 'tape-and-tally/workbook';
 export const TEMPLATE_FORMAT = 'tape-and-tally/template';
@@ -30,11 +30,14 @@ export const lookSchema: v.GenericSchema<unknown, Look> = v.object({
   align: v.exactOptional(v.picklist(['start', 'centre', 'end'])),
 });
 
+const acknowledgedSchema: v.GenericSchema<unknown, Acknowledged> = v.object({ print: v.pipe(v.string(), v.maxLength(LIMITS.line)), note: text });
+
 /** What a cell has beside its text. */
 const extrasSchema = v.object({
   look: v.exactOptional(lookSchema),
   input: v.exactOptional(v.literal(true)),
   note: v.exactOptional(text),
+  acknowledged: v.exactOptional(v.array(acknowledgedSchema)),
 });
 
 /** `[row, column, text]`, both counted from 0. */
@@ -82,6 +85,7 @@ export const noteSchema = text;
 export const settingsSchema = v.object({
   show: v.picklist(['own', 'cm', 'in', 'both']),
   inchStep: v.picklist([8, 16, 32]),
+  decimalMark: v.exactOptional(v.literal(',')),
 });
 
 export const sheetIdSchema = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(LIMITS.sheetId));

@@ -4,6 +4,7 @@
  */
 import { foldName, isFormula, rewriteReferences, sameName, tokenize } from '../formula/index.ts';
 import type { Token } from '../formula/index.ts';
+import { withoutAcknowledged } from './acknowledge.ts';
 import { filledCells, nameCalled, sheetNamed } from './book.ts';
 import { fileCell, widthsToFile } from './file-cells.ts';
 import { LIMITS, counted } from './limits.ts';
@@ -98,7 +99,7 @@ export function templateFrom(book: Book, id: SheetId, name: string, note: string
     }
     const tokens = tokenize(cell.raw, names);
     for (const token of tokens) for (const need of needsOf(token, sheet, book)) needs.add(need);
-    cells.push(fileCell(row, col, { ...cell, raw: tokens.map((token) => withoutSheet(token, sheet.name)).join('') }));
+    cells.push(fileCell(row, col, { ...withoutAcknowledged(cell), raw: tokens.map((token) => withoutSheet(token, sheet.name)).join('') }));
   }
   return {
     format: TEMPLATE_FORMAT, version: FILE_VERSION, name: tidyName(name), note,

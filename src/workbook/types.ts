@@ -48,6 +48,15 @@ export interface Cell {
   /** Marked as a figure for the user to fill in. */
   readonly input?: true;
   readonly note?: string;
+  /** Pins on it that were seen and may stand; only on a formula. */
+  readonly acknowledged?: readonly Acknowledged[];
+}
+
+/** One pin that was seen, by the print of its figures (`CellCaution` of the protocol). */
+export interface Acknowledged {
+  readonly print: string;
+  /** Why it may stand; may be empty. */
+  readonly note: string;
 }
 
 /** `undefined` is an empty cell; a row ends with a cell. The normal form is told in `cells.ts`. */
@@ -122,6 +131,8 @@ export type ShowSystem = 'own' | 'cm' | 'in' | 'both';
 export interface Settings {
   readonly show: ShowSystem;
   readonly inchStep: 8 | 16 | 32;
+  /** Decimals are shown and typed with a comma; with a point where it is not there. Formulas are kept with points all the same. */
+  readonly decimalMark?: ',';
 }
 
 export interface Book {
@@ -153,6 +164,8 @@ export type Edit =
   | { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number }
   /** They go before the one that stood at `to`, or to the end when it is one past the last; what points at them follows. */
   | { readonly do: 'moveRows' | 'moveColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number; readonly to: number }
+  /** `pins`: all that are acknowledged on the cell from now on. */
+  | { readonly do: 'acknowledge'; readonly sheet: SheetId; readonly row: number; readonly col: number; readonly pins: readonly Acknowledged[] }
   /** Cut and paste: what pointed at the moved cells follows them. */
   | { readonly do: 'moveCells'; readonly from: Area; readonly to: CellAddress }
   | { readonly do: 'addSheet'; readonly sheet: Sheet; readonly at: number }

@@ -6,39 +6,64 @@
 import { engineSheet, isFormula } from '../../src/formula/index.ts';
 import { readContent } from './content.ts';
 import type { Formulas, Tree } from './formulas.ts';
-import { ArrayFormulaVertex, ArraySize, CellContent, findBoundaries, ParsingErrorVertex, ScalarFormulaVertex, ValueCellVertex } from './internals.ts';
-import type { FormulaVertex, Inside, Place } from './internals.ts';
+import { appendEdge } from './graph.ts';
+import { AbsoluteCellRange, ArrayFormulaVertex, ArraySize, CellContent, ParsingErrorVertex, ScalarFormulaVertex, ValueCellVertex } from './internals.ts';
+import type { FormulaVertex, Inside, Place, RangeVertex, Reference, RelativeDependency } from './internals.ts';
 
 export interface SheetContent {
   readonly id: number;
-  /** What is typed in each cell; `null` for an empty one. */
-  readonly rows: readonly (readonly (string | null)[])[];
+  /** Rows and cells where nothing is typed may be missing. */
+  readonly rows: readonly (readonly ({ readonly raw: string } | undefined)[] | undefined)[];
 }
 
 export function fill(inside: Inside, formulas: Formulas, sheets: readonly SheetContent[]): void {
   const { addressMapping, sheetMapping } = inside._dependencyGraph;
   for (const { id, rows } of sheets) {
     sheetMapping.addSheetWithId(id, engineSheet(id));
-    addressMapping.addSheetAndSetStrategyBasedOnBoundaries(id, findBoundaries(rows));
+    addressMapping.addSheetAndSetStrategyBasedOnBoundaries(id, boundariesOf(rows));
   }
   const filling = new Filling(inside, formulas);
   for (const { id, rows } of sheets) {
     for (let row = 0; row < rows.length; row++) {
-      const cells = rows[row]!;
+      const cells = rows[row];
+      if (cells === undefined) continue;
       for (let col = 0; col < cells.length; col++) {
-        const raw = cells[col];
-        if (raw !== null && raw !== undefined) filling.put({ sheet: id, row, col }, raw);
+        const raw = cells[col]?.raw;
+        if (raw) filling.put({ sheet: id, row, col }, raw);
       }
     }
   }
   filling.join();
 }
 
+/** How far a sheet is filled, and what part of that: by this the engine chooses how to keep it. */
+function boundariesOf(rows: SheetContent['rows']): { height: number; width: number; fill: number } {
+  let [height, width, filled] = [0, 0, 0];
+  for (let row = 0; row < rows.length; row++) {
+    const cells = rows[row];
+    if (cells === undefined) continue;
+    for (let col = 0; col < cells.length; col++) {
+      if (!cells[col]?.raw) continue;
+      height = row + 1;
+      if (col >= width) width = col + 1;
+      filled += 1;
+    }
+  }
+  return { height, width, fill: filled === 0 ? 0 : filled / (height * width) };
+}
+
+/** Whether a reference is to the same cell of the sheet wherever its formula stands. */
+export const isFixed = (reference: Reference | undefined): boolean => reference?.type === 'CELL_REFERENCE_ABSOLUTE';
+
 class Filling {
   readonly #inside: Inside;
   readonly #formulas: Formulas;
   readonly #vertices: FormulaVertex[] = [];
   readonly #trees: Tree[] = [];
+  /** Blocks of a formula's own sheet that are the same ones wherever it stands. */
+  readonly #fixed = new Map<RelativeDependency, RangeVertex>();
+  /** How the formula that is being joined is. */
+  #join = appendEdge;
   #blocks = false;
 
   constructor(inside: Inside, formulas: Formulas) {
@@ -85,12 +110,37 @@ class Filling {
 
   /** Joins every formula with what it uses, when all cells are there. */
   join(): void {
-    const lazy = this.#inside._lazilyTransformingAstService;
-    this.#vertices.forEach((vertex, i) => {
+    const { _dependencyGraph: graphs, _lazilyTransformingAstService: lazy } = this.#inside;
+    for (let i = 0; i < this.#vertices.length; i++) {
+      const vertex = this.#vertices[i]!;
       const place = vertex.getAddress(lazy);
-      this.#inside._dependencyGraph.processCellDependencies(this.#trees[i]!.dependencies.map((each) => each.absolutize(place)), vertex);
-    });
+      const { dependencies } = this.#trees[i]!;
+      this.#join = appendEdge;
+      for (let d = 0; d < dependencies.length; d++) this.#joinWith(dependencies[d]!, place, vertex);
+    }
     // It takes down what the blocks left behind.
-    this.#inside._dependencyGraph.getAndClearContentChanges();
+    graphs.getAndClearContentChanges();
+  }
+
+  #joinWith(dependency: RelativeDependency, place: Place, vertex: FormulaVertex): void {
+    const graphs = this.#inside._dependencyGraph;
+    const fixed = this.#fixed.get(dependency);
+    if (fixed !== undefined && fixed.range.sheet === place.sheet) {
+      this.#join(graphs.graph, fixed, vertex);
+      return;
+    }
+    const used = dependency.absolutize(place);
+    const cell = 'row' in used ? graphs.addressMapping.getCell(used) : undefined;
+    if (cell !== undefined) {
+      this.#join(graphs.graph, cell, vertex);
+      return;
+    }
+    graphs.processCellDependencies([used], vertex);
+    // Cells were joined with a block that is new, perhaps, so that the formula's edge need not be their last one any more.
+    this.#join = (graph, from, to) => graph.addEdge(from, to);
+    if (used instanceof AbsoluteCellRange && used.sheet === place.sheet && isFixed(dependency.start) && isFixed(dependency.end)) {
+      const block = graphs.getRange(used.start, used.end);
+      if (block !== undefined) this.#fixed.set(dependency, block);
+    }
   }
 }

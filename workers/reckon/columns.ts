@@ -2,7 +2,7 @@
 import { UNIT_CODES } from '../../src/quantities/index.ts';
 import type { UnitCode } from '../../src/quantities/index.ts';
 import { KIND } from '../../src/reckoning/protocol.ts';
-import type { Result, SheetChanges } from '../../src/reckoning/protocol.ts';
+import type { CellCaution, Result, SheetChanges } from '../../src/reckoning/protocol.ts';
 import { dateText } from './dates.ts';
 import { CellError, PercentNumber, RichNumber } from './internals.ts';
 import type { Place } from './internals.ts';
@@ -14,7 +14,8 @@ const PERCENT = PLACES.get('%')!;
 /** Gives an error's sentence as the cell at a place shows it. */
 export type Tell = (error: CellError, at: Place) => string;
 
-export function columnsOf(sheet: number, places: readonly Place[], valueAt: (place: Place) => unknown, tell: Tell): SheetChanges {
+/** @param values what each of the places holds */
+export function columnsOf(sheet: number, places: readonly Place[], values: readonly unknown[], tell: Tell): SheetChanges {
   const n = places.length;
   const row = new Uint32Array(n);
   const col = new Uint16Array(n);
@@ -27,7 +28,7 @@ export function columnsOf(sheet: number, places: readonly Place[], valueAt: (pla
     const place = places[i]!;
     row[i] = place.row;
     col[i] = place.col;
-    const value = valueAt(place);
+    const value = values[i];
     if (typeof value === 'number') {
       kind[i] = KIND.quantity;
       number[i] = value;
@@ -62,6 +63,17 @@ export function columnsOf(sheet: number, places: readonly Place[], valueAt: (pla
     }
   }
   return { sheet, row, col, kind, number, unit, high, text };
+}
+
+/** The same with the cautions of those cells that have any. */
+export function withCautions(columns: SheetChanges, cautionsAt: (place: Place) => readonly CellCaution[]): SheetChanges {
+  const { sheet, row, col, kind } = columns;
+  const cautions: NonNullable<SheetChanges['cautions']>[number][] = [];
+  for (let at = 0; at < kind.length; at++) {
+    const found = cautionsAt({ sheet, row: row[at]!, col: col[at]! });
+    if (found.length > 0) cautions.push({ at, cautions: found });
+  }
+  return cautions.length > 0 ? { ...columns, cautions } : columns;
 }
 
 /** The buffers of the columns, to be handed over instead of copied. */

@@ -4,15 +4,15 @@
  */
 import { engineName } from '../../src/formula/index.ts';
 import type { SheetName } from '../../src/formula/index.ts';
-import type { ChangeSet, Example, FunctionCard, Reckoner, Trial, TrialResults, Working } from '../../src/reckoning/protocol.ts';
-import type { Book, CellAddress, Effect, Sheet } from '../../src/workbook/types.ts';
+import type { ChangeSet, Example, FunctionCard, Reckoner, SheetChanges, Trial, TrialResults, Working } from '../../src/reckoning/protocol.ts';
+import type { Book, CellAddress, Effect } from '../../src/workbook/types.ts';
 import { cardsFor } from './cards.ts';
-import type { SheetContent } from './build.ts';
-import { columnsOf } from './columns.ts';
+import { columnsOf, withCautions } from './columns.ts';
 import { dependentsOf } from './dependents.ts';
 import { Examples } from './examples.ts';
 import { explain } from './explain.ts';
 import { Host } from './host.ts';
+import { ArrayFormulaVertex } from './internals.ts';
 import type { Place } from './internals.ts';
 import { Teller } from './telling.ts';
 import { tryOut } from './trials.ts';
@@ -32,9 +32,9 @@ export class Engine implements Reckoner {
     this.#fresh = undefined;
     this.#names = new Map(book.names.map(({ name }) => [engineName(name), name]));
     this.#setSheets(book.sheets);
-    host.build(book.sheets.map(contentOf), book.names);
+    host.build(book.sheets, book.names);
     const teller = new Teller(host);
-    const sheets = book.sheets.map(({ id }) => columnsOf(id, filled(host, id), (place) => host.valueAt(place), teller.tell));
+    const sheets = book.sheets.map(({ id }) => this.#columns(id, filled(host, id), teller));
     return { revision, whole: true, sheets: sheets.filter(({ kind }) => kind.length > 0), took: performance.now() - start };
   }
 
@@ -43,15 +43,16 @@ export class Engine implements Reckoner {
     const host = this.#host;
     for (const effect of effects) this.#take(effect);
     if (effects.some(({ do: act }) => act !== 'cells' && act !== 'name')) host.reviewErrors();
+    if (effects.some(({ do: act }) => act !== 'cells')) host.reviewCautions();
     host.recompute();
     const teller = new Teller(host);
-    const sheets = [...host.changed.take()].map(([id, places]) => columnsOf(id, places, (place) => host.valueAt(place), teller.tell));
+    const sheets = [...host.changed.take()].map(([id, places]) => this.#columns(id, { places, values: places.map((place) => host.valueAt(place)) }, teller));
     return { revision, whole: false, sheets: sheets.filter(({ kind }) => kind.length > 0), took: performance.now() - start };
   }
 
   working(cell: CellAddress): Working {
     if (!this.#has(cell.sheet)) return { result: { kind: 'empty' }, uses: [] };
-    return explain(this.#host, cell, new Teller(this.#host).tell, (name) => this.#names.get(name) ?? undefined);
+    return explain(this.#host, cell, new Teller(this.#host), (name) => this.#names.get(name) ?? undefined);
   }
 
   catalogue(): readonly FunctionCard[] {
@@ -106,6 +107,12 @@ export class Engine implements Reckoner {
     }
   }
 
+  #columns(sheet: number, { places, values }: Filled, teller: Teller): SheetChanges {
+    const host = this.#host;
+    const columns = columnsOf(sheet, places, values, teller.tell);
+    return host.tools.cautions.none ? columns : withCautions(columns, (place) => host.cautionsAt(place));
+  }
+
   #has(sheet: number): boolean {
     return this.#sheets.some(({ id }) => id === sheet);
   }
@@ -121,19 +128,21 @@ export class Engine implements Reckoner {
   }
 }
 
-function contentOf({ id, rows }: Sheet): SheetContent {
-  return {
-    id,
-    // A sheet's rows may have holes, over which `map` would step.
-    rows: Array.from(rows, (cells) => Array.from(cells ?? [], (cell) => cell?.raw || null)),
-  };
+/** Places of a sheet, and what each holds. */
+interface Filled {
+  readonly places: readonly Place[];
+  readonly values: readonly unknown[];
 }
 
-/** The places of a sheet that hold something. */
-function filled(host: Host, sheet: number): readonly Place[] {
+/** Those that hold something. */
+function filled(host: Host, sheet: number): Filled {
   const places: Place[] = [];
-  for (const [place] of host.graphs.addressMapping.sheetEntries(sheet)) {
-    if (typeof host.valueAt(place) !== 'symbol') places.push(place);
+  const values: unknown[] = [];
+  for (const [place, vertex] of host.graphs.addressMapping.sheetEntries(sheet)) {
+    const value = vertex instanceof ArrayFormulaVertex ? vertex.getArrayCellValue(place) : vertex.getCellValue();
+    if (typeof value === 'symbol') continue;
+    places.push(place);
+    values.push(value);
   }
-  return places;
+  return { places, values };
 }

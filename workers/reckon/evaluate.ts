@@ -41,7 +41,8 @@ function cellsOf(left: unknown, right: unknown): number {
 
 export class Evaluation {
   readonly #interpreter: Interpreter;
-  readonly #registry: Registry;
+  /** Those that take blocks where others take one value. */
+  readonly #arrayFunctions: ReadonlySet<string>;
   readonly #functions: ReadonlyMap<string, CallFunction>;
   readonly #names: PlaceNames;
   readonly #rest: (ast: Ast, state: State) => unknown;
@@ -51,7 +52,7 @@ export class Evaluation {
 
   constructor(interpreter: Interpreter, registry: Registry, arithmetic: Arithmetic, functions: ReadonlyMap<string, CallFunction>, names: PlaceNames) {
     this.#interpreter = interpreter;
-    this.#registry = registry;
+    this.#arrayFunctions = new Set([...functions.keys()].filter((name) => registry.isArrayFunction(name)));
     this.#functions = functions;
     this.#names = names;
     this.#rest = interpreter.evaluateAstWithoutPostprocessing.bind(interpreter);
@@ -81,16 +82,14 @@ export class Evaluation {
   }
 
   #value(ast: Ast, state: State): unknown {
+    if (ast.type === 'CELL_REFERENCE') return this.#cell(ast, state);
+    if (ast.type === 'FUNCTION_CALL') return this.#call(ast, state);
     const sign = this.#signs.get(ast.type);
     if (sign !== undefined) return this.#sum(sign, ast, state);
     switch (ast.type) {
       case 'NUMBER':
       case 'STRING':
         return ast.value;
-      case 'CELL_REFERENCE':
-        return this.#cell(ast, state);
-      case 'FUNCTION_CALL':
-        return this.#call(ast, state);
       case WORKED_OUT:
         return (ast as WorkedOut).result;
       case 'PARENTHESES':
@@ -157,8 +156,8 @@ export class Evaluation {
     if (name === 'TT.QUANTITY') return this.#literal(ast);
     const call = this.#functions.get(name);
     if (call === undefined) return new Refusal(ErrorType.NAME, noFunction(name));
-    const arrays = state.arraysFlag || this.#registry.isArrayFunction(name);
-    return call(ast, arrays === state.arraysFlag ? state : new InterpreterState(state.formulaAddress, arrays, state.formulaVertex));
+    if (state.arraysFlag || !this.#arrayFunctions.has(name)) return call(ast, state);
+    return call(ast, new InterpreterState(state.formulaAddress, true, state.formulaVertex));
   }
 
   /** A figure with its unit, as the formula's translation has it: amount, place of the unit in `UNIT_CODES`. */

@@ -59,6 +59,6 @@ function hostOfSamples(): Host {
   }));
   host.names.setSheets(sheets);
   host.formulas.setMeanings(sheets, names.map(({ name }) => name));
-  host.build([{ id: SHEET, rows: [] }, ...SAMPLES.map(({ rows }, i) => ({ id: SHEET + 1 + i, rows: rows.map((row) => row.map((raw) => raw || null)) }))], names);
+  host.build([{ id: SHEET, rows: [] }, ...SAMPLES.map(({ rows }, i) => ({ id: SHEET + 1 + i, rows: rows.map((row) => row.map((raw) => ({ raw }))) }))], names);
   return host;
 }

@@ -2,8 +2,8 @@
 import { MAX_COLUMNS, MAX_ROWS, nameFromEngine } from '../../src/formula/index.ts';
 import { isFault } from '../../src/quantities/index.ts';
 import type { UnitCode } from '../../src/quantities/index.ts';
-import type { Result, Working, WorkingStep } from '../../src/reckoning/protocol.ts';
-import { functionNamed, work } from '../../src/sewing/index.ts';
+import type { NamedCell, Result, Working, WorkingCall, WorkingFault, WorkingStep } from '../../src/reckoning/protocol.ts';
+import { figureIn, functionNamed, work } from '../../src/sewing/index.ts';
 import type { Figure, FigureSpan, SewingFunction } from '../../src/sewing/index.ts';
 import type { Area } from '../../src/workbook/types.ts';
 import { resultOf } from './columns.ts';
@@ -13,19 +13,45 @@ import { Call } from './functions/tools.ts';
 import type { Given } from './functions/tools.ts';
 import { isFormulaVertex } from './host.ts';
 import type { Host } from './host.ts';
-import { AbsoluteCellRange, CellError, InterpreterState, SimpleRangeValue } from './internals.ts';
-import type { Ast, CellRange, Place } from './internals.ts';
+import { AbsoluteCellRange, CellError, ErrorType, InterpreterState, SimpleRangeValue } from './internals.ts';
+import type { Ast, CellRange, Place, State } from './internals.ts';
+import { unitMends } from './mends.ts';
+import { withoutBrackets } from './parts.ts';
+import { arisen, samePlace } from './telling.ts';
+import type { Teller } from './telling.ts';
+import { Tree } from './tree.ts';
 
-export function explain(host: Host, place: Place, tell: Tell, spelled: (name: string) => string | undefined): Working {
-  const result = resultOf(host.valueAt(place), place, tell);
+export function explain(host: Host, place: Place, teller: Teller, spelled: (name: string) => string | undefined): Working {
+  const value = host.valueAt(place);
+  const result = resultOf(value, place, teller.tell);
   const vertex = host.graphs.addressMapping.getCell(place);
-  if (!isFormulaVertex(vertex)) return { result, uses: [] };
+  const fault = value instanceof CellError ? faultOf(host, value, place, teller) : undefined;
+  if (!isFormulaVertex(vertex)) return { result, ...(fault && { fault }), uses: [] };
   const lazy = host.inside._lazilyTransformingAstService;
   const formula = vertex.getFormula(lazy);
   const home = vertex.getAddress(lazy);
-  const explained = new Explained(host, home, tell, spelled);
-  const call = explained.call(formula, new InterpreterState(home, false, vertex));
-  return { result, ...(call && { call }), uses: explained.uses(formula) };
+  const state = new InterpreterState(home, false, vertex);
+  const explained = new Explained(host, home, teller.tell, spelled);
+  const ownFault = value instanceof CellError && samePlace(home, arisen(value) ?? home);
+  const circular = value instanceof CellError && value.type === ErrorType.CYCLE;
+  return {
+    result,
+    // What goes round in a circle cannot be worked out, not even to be looked at.
+    ...(!circular && explained.working(formula, state, value)),
+    ...(fault && { fault: ownFault && !circular ? { ...fault, mends: unitMends(host, formula, state) } : fault }),
+    uses: explained.uses(formula),
+  };
+}
+
+function faultOf(host: Host, error: CellError, place: Place, teller: Teller): WorkingFault {
+  const named = (each: Place): NamedCell => ({ cell: { sheet: each.sheet, row: each.row, col: each.col }, text: host.names.cell(each, place.sheet) });
+  const circle = teller.circle(error);
+  const cause = circle === undefined ? teller.beginning(error)?.place ?? arisen(error) : undefined;
+  return {
+    ...(cause && !samePlace(cause, place) && { cause: named(cause) }),
+    ...(circle && { circle: circle.map(named) }),
+    mends: [],
+  };
 }
 
 class Explained {
@@ -38,16 +64,33 @@ class Explained {
     private readonly spelled: (name: string) => string | undefined,
   ) {}
 
-  call(formula: Ast, state: InterpreterState): Working['call'] {
-    let top = formula;
-    while (top.type === 'PARENTHESES') top = top.expression!;
-    const fn = top.type === 'FUNCTION_CALL' ? functionNamed(top.procedureName!) : undefined;
+  /** The working of the outermost call, or the tree of any other formula, and the calls within. */
+  working(formula: Ast, state: State, stored: unknown): Pick<Working, 'call' | 'tree' | 'treeCut' | 'inner'> {
+    const top = withoutBrackets(formula);
+    const tree = new Tree(this.host, {
+      textOf: (ast) => this.#textOf(ast), areaOf: (ast) => this.#areaOf(ast), resultOf: (value) => resultOf(value, this.home, this.tell),
+    });
+    const root = tree.of(formula, state);
+    const calls = tree.calls.map(({ ast, state: its }) => this.#call(ast, its)).filter((call) => call !== undefined);
+    const isCall = top.type === 'FUNCTION_CALL' && functionNamed(top.procedureName!) !== undefined;
+    const [call, inner] = isCall ? [calls[0], calls.slice(1)] : [undefined, calls];
+    // A formula of chance gives another figure each time it is worked out; a tree of it would not be of what is shown.
+    const shows = top.type !== 'CELL_REFERENCE' && root.parts.length > 0 && sameResult(root.value, resultOf(stored, this.home, this.tell));
+    return {
+      ...(call && { call }),
+      ...(!isCall && shows && { tree: root, ...(tree.cut && { treeCut: true as const }) }),
+      ...(inner.length > 0 && { inner }),
+    };
+  }
+
+  #call(ast: Ast, state: State): WorkingCall | undefined {
+    const fn = functionNamed(ast.procedureName!);
     if (fn === undefined) return undefined;
-    const call = new Call(fn.name, top, state, this.host.tools);
+    const call = new Call(fn.name, ast, state, this.host.tools);
     const values = valuesFor(fn, call);
     const outcome = values instanceof CellError ? undefined : work(fn, values, true);
     const worked = outcome === undefined || isFault(outcome) ? undefined : outcome;
-    const figure = (each: Figure | FigureSpan | string): Result => (typeof each === 'string' ? { kind: 'text', text: each } : figureIn(each, worked!.lengthUnit));
+    const figure = (each: Figure | FigureSpan | string): Result => (typeof each === 'string' ? { kind: 'text', text: each } : resultIn(each, worked!.lengthUnit));
     return {
       name: fn.name, about: fn.about, rule: fn.rule, source: fn.source,
       given: call.given.map((given, i) => this.#given(fn, given, i)),
@@ -58,7 +101,7 @@ class Explained {
     };
   }
 
-  #given(fn: SewingFunction, { ast, value }: Given, i: number): NonNullable<Working['call']>['given'][number] {
+  #given(fn: SewingFunction, { ast, value }: Given, i: number): WorkingCall['given'][number] {
     const arg = fn.args[Math.min(i, fn.args.length - 1)];
     const block = value instanceof SimpleRangeValue ? value : undefined;
     return {
@@ -135,16 +178,13 @@ function areaOf({ start, end }: CellRange): Area {
   };
 }
 
-function figureIn(figure: Figure | FigureSpan, lengthUnit: UnitCode): Result {
-  if ('low' in figure) return { kind: 'span', low: figure.low.value, high: figure.high.value, unit: unitOf(figure.low, lengthUnit) };
-  return { kind: 'quantity', value: figure.value, unit: unitOf(figure, lengthUnit) };
+function resultIn(figure: Figure | FigureSpan, lengthUnit: UnitCode): Result {
+  if ('low' in figure) return { kind: 'span', low: figure.low.value, high: figure.high.value, unit: figureIn(figure.low, lengthUnit).unit };
+  const { value, unit } = figureIn(figure, lengthUnit);
+  return { kind: 'quantity', value, unit };
 }
 
-function unitOf({ dimension, percent }: Figure, lengthUnit: UnitCode): UnitCode {
-  switch (dimension) {
-    case 'length': return lengthUnit;
-    case 'area': return `${lengthUnit}2` as UnitCode;
-    case 'angle': return 'deg';
-    default: return percent ? '%' : '';
-  }
+/** A block has no result of its own. */
+function sameResult(tree: Result | null, stored: Result): boolean {
+  return tree === null || JSON.stringify(tree) === JSON.stringify(stored);
 }

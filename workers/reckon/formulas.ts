@@ -31,7 +31,7 @@ for (const sign of '+-*/^()=<>&,;') SIGNS[sign.charCodeAt(0)] = 1;
  * needs a closer look, such as names and other sheets. Written out by hand: it
  * is run for every formula of a workbook that is opened.
  */
-export function relativeText(formula: string, place: Place): string | undefined {
+export function relativeText(formula: string, place: Place, rows?: Rows): string | undefined {
   let text = '';
   /** Up to here the formula is in `text`. */
   let taken = 0;
@@ -47,12 +47,13 @@ export function relativeText(formula: string, place: Place): string | undefined 
     }
     const reference = scanReference(formula, at);
     if (reference !== undefined) {
-      const { col, row, fixed, end } = reference;
+      const { col, row, digits, fixed, end } = reference;
       // Ends that are fixed in different ways change their order from cell to cell.
       if (first >= 0 && (first !== fixed || fixed === 1 || fixed === 2)) return undefined;
       const colText = (fixed & 1) === 0 ? `c${col - place.col}` : `C${col}`;
       const rowText = (fixed & 2) === 0 ? `r${row - place.row}` : `R${row}`;
       text += `${formula.slice(taken, at)}[${colText}${rowText}]`;
+      if (rows !== undefined && (fixed & 2) === 0) rows.push({ from: digits, to: end, offset: row - place.row });
       at = taken = end;
       if (first < 0 && formula.charCodeAt(at) === COLON) {
         first = fixed;
@@ -71,7 +72,7 @@ export function relativeText(formula: string, place: Place): string | undefined 
 }
 
 /** A cell at a place of the formula, if one stands there and is on the sheet. `fixed`: 1 for a `$` before the column, 2 for one before the row. */
-function scanReference(formula: string, at: number): { col: number; row: number; fixed: number; end: number } | undefined {
+function scanReference(formula: string, at: number): { col: number; row: number; digits: number; fixed: number; end: number } | undefined {
   let end = at;
   let fixed = 0;
   if (formula.charCodeAt(end) === DOLLAR) {
@@ -91,7 +92,44 @@ function scanReference(formula: string, at: number): { col: number; row: number;
   for (let code = formula.charCodeAt(end); code >= 48 && code <= 57; code = formula.charCodeAt(++end)) row = row * 10 + code - 48;
   if (end === digits || end > digits + 7 || row > MAX_ROWS || formula.charCodeAt(digits) === 48) return undefined;
   NO_END.lastIndex = end;
-  return end < formula.length && NO_END.test(formula) ? undefined : { col: col - 1, row: row - 1, fixed, end };
+  return end < formula.length && NO_END.test(formula) ? undefined : { col: col - 1, row: row - 1, digits, fixed, end };
+}
+
+/** Where in a formula the numbers of rows stand that move with it, and how far each row is from the formula's own. */
+type Rows = { readonly from: number; readonly to: number; readonly offset: number }[];
+
+/**
+ * A formula as it goes down a column: its text but for the numbers of the rows
+ * that move with it. Comparing a formula with the one above is much quicker
+ * than taking it apart.
+ */
+class Run {
+  /** Before, between and after the numbers. */
+  readonly #pieces: readonly string[];
+  readonly #offsets: readonly number[];
+
+  /** @param rows as `relativeText` found them in the formula */
+  constructor(formula: string, rows: Rows, readonly tree: Tree) {
+    this.#pieces = [...rows, undefined].map((row, i) => formula.slice(rows[i - 1]?.to ?? 0, row?.from));
+    this.#offsets = rows.map(({ offset }) => offset);
+  }
+
+  /** Whether a formula of the same column says the same in `row` as this one in its own. */
+  holds(formula: string, row: number): boolean {
+    let at = 0;
+    for (let i = 0; i < this.#offsets.length; i++) {
+      const piece = this.#pieces[i]!;
+      if (!formula.startsWith(piece, at)) return false;
+      at += piece.length;
+      if (formula.charCodeAt(at) === 48) return false;
+      const due = row + 1 + this.#offsets[i]!;
+      let found = 0;
+      for (let code = formula.charCodeAt(at); code >= 48 && code <= 57; code = formula.charCodeAt(++at)) found = found * 10 + code - 48;
+      if (found !== due || due < 1 || due > MAX_ROWS) return false;
+    }
+    const last = this.#pieces[this.#offsets.length]!;
+    return formula.length === at + last.length && formula.endsWith(last);
+  }
 }
 
 /** How a formula is to be understood, and whether its result is sure to fill one cell. */
@@ -103,6 +141,9 @@ export class Formulas {
   /** There was a formula that could not be read; it may be gone. */
   metUnreadable = false;
   readonly #trees = new Map<string, Tree>();
+  /** By column, what its formulas said last, and once two said the same, the run that they begin. */
+  readonly #latest: (Tree | undefined)[] = [];
+  readonly #runs: (Run | undefined)[] = [];
   readonly #read: (text: string, place: Place) => ParseResult;
   #sheets: readonly SheetName[] = [];
   #names: readonly string[] = [];
@@ -134,9 +175,15 @@ export class Formulas {
 
   /** A typed formula as it is to be understood at a place. */
   treeOf(formula: string, place: Place): Tree {
+    const run = this.#runs[place.col];
+    if (run?.holds(formula, place.row) === true) return run.tree;
     const key = relativeText(formula, place);
     const known = key === undefined ? undefined : this.#trees.get(key);
-    if (known !== undefined) return known;
+    if (known !== undefined) {
+      if (this.#latest[place.col] === known && run?.tree !== known) this.#begin(formula, place, known);
+      this.#latest[place.col] = known;
+      return known;
+    }
     const translated = toEngine(formula, { sheets: this.#sheets, names: this.#names, ownSheet: place.sheet });
     if (isFault(translated)) return this.#unreadable(translated.sentence);
     const result = this.#read(translated.text, place);
@@ -153,6 +200,12 @@ export class Formulas {
       this.#trees.set(key, tree);
     }
     return tree;
+  }
+
+  #begin(formula: string, place: Place, tree: Tree): void {
+    const rows: Rows = [];
+    relativeText(formula, place, rows);
+    this.#runs[place.col] = new Run(formula, rows, tree);
   }
 
   /** What the engine makes of a formula that cannot be read: a cell that keeps its text and shows an error with this message. */

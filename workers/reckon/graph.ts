@@ -16,6 +16,16 @@ export function quicken(graphs: Inside['_dependencyGraph']): void {
   quickenEdges(graphs.graph);
 }
 
+/**
+ * Joins a vertex with one that uses it and is joined with everything it uses in
+ * one go, nothing else meanwhile: then only the last edge can be the same one.
+ */
+export function appendEdge(graph: Inside['_dependencyGraph']['graph'], from: Vertex, to: Vertex): void {
+  const toId = to.idInGraph!;
+  const edges = graph.edgesSparseArray[from.idInGraph!]!;
+  if (edges[edges.length - 1] !== toId) edges.push(toId);
+}
+
 /** A block that is known is joined with its cells already; only the formula is new to it. */
 function quickenBlocks(graphs: Inside['_dependencyGraph']): void {
   const join = graphs.processCellDependencies.bind(graphs);
@@ -37,7 +47,7 @@ function quickenBlocks(graphs: Inside['_dependencyGraph']): void {
 
 function quickenEdges(graph: Inside['_dependencyGraph']['graph']): void {
   /** By the list itself: the engine puts another in its place when it tidies up. */
-  const sets = new WeakMap<object, Set<number>>();
+  const sets = new WeakMap<object, { readonly ids: Set<number | undefined>; upTo: number }>();
   const idOf = (vertex: Vertex | number): number => {
     const id = typeof vertex === 'number' ? vertex : vertex.idInGraph;
     if (id === undefined) throw new Error('A vertex that is not in the graph cannot be joined.');
@@ -52,16 +62,15 @@ function quickenEdges(graph: Inside['_dependencyGraph']['graph']): void {
       if (!edges.includes(toId)) edges.push(toId);
       return;
     }
-    let set = sets.get(edges);
-    if (set === undefined) sets.set(edges, set = new Set(edges.filter((id) => id !== undefined)));
-    if (set.has(toId)) return;
-    set.add(toId);
-    edges.push(toId);
+    let known = sets.get(edges);
+    if (known === undefined) sets.set(edges, known = { ids: new Set(), upTo: 0 });
+    for (; known.upTo < edges.length; known.upTo++) known.ids.add(edges[known.upTo]);
+    if (!known.ids.has(toId)) edges.push(toId);
   };
   const forget = (from: Vertex | number, to: Vertex | number): void => {
     const [fromId, toId] = [from, to].map((vertex) => (typeof vertex === 'number' ? vertex : vertex.idInGraph));
     const edges = fromId === undefined ? undefined : graph.edgesSparseArray[fromId];
-    if (edges !== undefined && toId !== undefined) sets.get(edges)?.delete(toId);
+    if (edges !== undefined && toId !== undefined) sets.get(edges)?.ids.delete(toId);
   };
   graph.removeEdge = (from, to) => {
     remove(from, to);

@@ -6,6 +6,7 @@
  * A sheet has the same number here as in the workbook; below 0 are names.
  */
 import { engineName, engineSheet, MAX_COLUMNS, MAX_ROWS, rewriteReferences } from '../../src/formula/index.ts';
+import type { CellCaution } from '../../src/reckoning/protocol.ts';
 import type { Area, Effect } from '../../src/workbook/types.ts';
 import { Arithmetic } from './arithmetic.ts';
 import { fill } from './build.ts';
@@ -191,6 +192,20 @@ export class Host {
     this.#toTell = [...this.#faulty];
   }
 
+  /** The same for every cell with a caution, which names the cell that mends it. */
+  reviewCautions(): void {
+    const pinned = this.tools.cautions.formulas();
+    for (const vertex of pinned) this.graphs.graph.markNodeAsDirty(vertex);
+    this.#toTell = [...this.#toTell, ...pinned];
+  }
+
+  cautionsAt(place: Place): readonly CellCaution[] {
+    const vertex = this.graphs.addressMapping.getCell(place);
+    if (!isFormulaVertex(vertex)) return [];
+    const home = vertex.getAddress(this.inside._lazilyTransformingAstService);
+    return home.row === place.row && home.col === place.col ? this.tools.cautions.of(vertex, home, this.inside) : [];
+  }
+
   /** Works out what depends on anything that changed, and notes every cell whose result is another than before. */
   recompute(): void {
     // Chance and the date are to be worked out at every change, but once.
@@ -235,6 +250,7 @@ export class Host {
   #circle(vertex: Vertex): void {
     if (vertex instanceof RangeVertex) vertex.clearCache();
     if (!isFormulaVertex(vertex)) return;
+    this.tools.cautions.forget(vertex);
     this.#keep(vertex, new CellError(ErrorType.CYCLE, undefined, vertex));
     this.#note(vertex);
   }
@@ -244,8 +260,18 @@ export class Host {
     else this.changed.add(vertex.getAddress(this.inside._lazilyTransformingAstService));
   }
 
-  /** Works one formula out and keeps its result. */
+  /** Works one formula out, keeps its result, and notes it when its cautions are others than before. */
   #work(vertex: FormulaVertex): unknown {
+    const { cautions } = this.tools;
+    cautions.begin();
+    const value = this.#workOut(vertex);
+    const lazy = this.inside._lazilyTransformingAstService;
+    if (cautions.met) cautions.leaveOutUnused(this, vertex.getFormula(lazy), new InterpreterState(vertex.getAddress(lazy), false, vertex));
+    if (cautions.settle(vertex)) this.#note(vertex);
+    return value;
+  }
+
+  #workOut(vertex: FormulaVertex): unknown {
     const lazy = this.inside._lazilyTransformingAstService;
     if (vertex instanceof ArrayFormulaVertex) {
       this.#spills.know(vertex);

@@ -50,7 +50,11 @@ declare module '*/hyperformula/es/CellContentParser.mjs' {
 }
 
 declare module '*/hyperformula/es/ArraySize.mjs' {
-  export class ArraySize { constructor(width: number, height: number) }
+  export class ArraySize {
+    constructor(width: number, height: number);
+    readonly width: number;
+    readonly height: number;
+  }
 }
 
 declare module '*/hyperformula/es/Operations.mjs' {
@@ -59,10 +63,6 @@ declare module '*/hyperformula/es/Operations.mjs' {
   export class RemoveRowsCommand { constructor(sheet: number, indexes: Indexes) }
   export class AddColumnsCommand { constructor(sheet: number, indexes: Indexes) }
   export class RemoveColumnsCommand { constructor(sheet: number, indexes: Indexes) }
-}
-
-declare module '*/hyperformula/es/Sheet.mjs' {
-  export function findBoundaries(sheet: readonly (readonly unknown[])[]): { width: number; height: number; fill: number };
 }
 
 declare module '*/hyperformula/es/SimpleRangeValue.mjs' {
@@ -159,8 +159,12 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
     constructor(errors: readonly { readonly message: string }[], rawInput: unknown);
     readonly rawInput: unknown;
     readonly errors: readonly { readonly message: string }[];
+    getCellValue(): unknown;
   }
-  export class EmptyCellVertex extends Vertex { private readonly empty: true }
+  export class EmptyCellVertex extends Vertex {
+    private readonly empty: true;
+    getCellValue(): unknown;
+  }
   export class RangeVertex extends Vertex {
     readonly range: CellRange;
     getFunctionValue(name: string): unknown;
@@ -171,11 +175,13 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
 
 /** Not a file of the library: the shapes that its parts above hand to each other. */
 declare module '*/hyperformula/es/shapes.mjs' {
-  import type { ArrayFormulaVertex, RangeVertex, ScalarFormulaVertex, Vertex as AnyVertex } from '*/hyperformula/es/DependencyGraph/index.mjs';
+  import type { ArrayFormulaVertex, EmptyCellVertex, ParsingErrorVertex, RangeVertex, ScalarFormulaVertex, ValueCellVertex, Vertex as AnyVertex } from '*/hyperformula/es/DependencyGraph/index.mjs';
+  import type { ArraySize } from '*/hyperformula/es/ArraySize.mjs';
   import type { InterpreterState } from '*/hyperformula/es/interpreter/InterpreterState.mjs';
   import type { AbsoluteCellRange } from '*/hyperformula/es/AbsoluteCellRange.mjs';
   export type Vertex = AnyVertex;
   export type FormulaVertex = ScalarFormulaVertex | ArrayFormulaVertex;
+  export type CellVertex = FormulaVertex | ValueCellVertex | ParsingErrorVertex | EmptyCellVertex;
   export type State = InterpreterState;
 
   export interface CellAddress { readonly sheet: number; readonly row: number; readonly col: number }
@@ -190,6 +196,12 @@ declare module '*/hyperformula/es/shapes.mjs' {
   }
   /** A cell, a block, or a name that a formula uses. */
   export type Dependency = CellAddress | AbsoluteCellRange | { readonly name: string };
+  /** What a formula uses, by the distance from where it stands; a block has its ends. */
+  export interface RelativeDependency {
+    readonly start?: Reference;
+    readonly end?: Reference;
+    absolutize(formula: CellAddress): Dependency;
+  }
   export interface Language { buildErrorMapping(): Readonly<Record<string, string>> }
   /** Formulas follow inserted and removed rows only when they are next looked at; this is what brings them up to date. */
   export interface Lazy { readonly version: () => number }
@@ -198,6 +210,11 @@ declare module '*/hyperformula/es/shapes.mjs' {
   export interface Reference {
     readonly sheet?: number;
     toSimpleCellAddress(formula: CellAddress): CellAddress;
+    /** Counted from the formula's cell where they are not fixed. */
+    readonly col: number;
+    readonly row: number;
+    /** Which of its column and its row are fixed. */
+    readonly type: string;
     unparse(formula: CellAddress): string | undefined;
   }
   export interface Ast {
@@ -218,8 +235,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     readonly errors: readonly { readonly type: string; readonly message: string }[];
     readonly hasVolatileFunction: boolean;
     readonly hasStructuralChangeFunction: boolean;
-    /** What it uses, by the distance from where it stands. */
-    readonly dependencies: readonly { absolutize(formula: CellAddress): Dependency }[];
+    readonly dependencies: readonly RelativeDependency[];
   }
   export interface Parser {
     parse(text: unknown, address: CellAddress): ParseResult;
@@ -247,7 +263,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     readonly addressMapping: {
       getCell(address: CellAddress): Vertex | undefined;
       getCellValue(address: CellAddress): unknown;
-      sheetEntries(sheet: number): Iterable<[CellAddress, Vertex]>;
+      sheetEntries(sheet: number): Iterable<[CellAddress, CellVertex]>;
       addSheetAndSetStrategyBasedOnBoundaries(sheet: number, boundaries: object): void;
       getSheetHeight(sheet: number): number;
       getSheetWidth(sheet: number): number;
@@ -317,20 +333,33 @@ declare module '*/hyperformula/es/shapes.mjs' {
   export interface Interpreter {
     readonly arithmeticHelper: Helper;
     readonly dependencyGraph: Graphs;
+    readonly functionRegistry: Registry;
     readonly namedExpressions: { nearestNamedExpression(name: string, sheet: number): NamedExpression | undefined };
+    readonly arraySizePredictor: { checkArraySizeForAst(ast: Ast, state: State): ArraySize };
     readonly criterionBuilder: { fromCellValue(raw: unknown, helper: Helper): { lambda(value: unknown): boolean } | undefined };
     evaluateAst(ast: Ast, state: State): unknown;
     evaluateAstWithoutPostprocessing(ast: Ast, state: State): unknown;
     binaryRangeWrapper(operator: Operator, left: unknown, right: unknown, state: State): unknown;
     unaryRangeWrapper(operator: (value: unknown) => unknown, value: unknown, state: State): unknown;
   }
+  /** What a function takes in one place between its brackets. */
+  export interface Parameter {
+    readonly argumentType: string;
+    readonly passSubtype?: boolean;
+    readonly minValue?: number;
+    readonly maxValue?: number;
+    readonly lessThan?: number;
+    readonly greaterThan?: number;
+  }
   export interface Registry {
     getFunction(name: string): CallFunction | undefined;
-    isArrayFunction(name: string): boolean;
+    isArrayFunction(this: void, name: string): boolean;
+    /** How large a block a function's result fills; `undefined` for those that give one value. */
+    getArraySizeFunction(name: string): ((ast: Ast, state: State) => ArraySize) | undefined;
     /** Functions that look only at where their arguments point. */
     readonly functionsWhichDoesNotNeedArgumentsToBeComputed: Set<string>;
     getRegisteredFunctionIds(): string[];
-    getMetadata(name: string): { readonly parameters?: readonly { readonly argumentType: string; readonly passSubtype?: boolean }[]; readonly expandRanges?: boolean } | undefined;
+    getMetadata(name: string): { readonly parameters?: readonly Parameter[]; readonly repeatLastArgs?: number; readonly expandRanges?: boolean } | undefined;
   }
   export interface Engine {
     readonly _config: object;

@@ -11,7 +11,6 @@ export { ErrorMessage } from '../../node_modules/hyperformula/es/error-message.m
 export { CellContent } from '../../node_modules/hyperformula/es/CellContentParser.mjs';
 export { ArraySize } from '../../node_modules/hyperformula/es/ArraySize.mjs';
 export { AddColumnsCommand, AddRowsCommand, RemoveColumnsCommand, RemoveRowsCommand } from '../../node_modules/hyperformula/es/Operations.mjs';
-export { findBoundaries } from '../../node_modules/hyperformula/es/Sheet.mjs';
 export { SimpleRangeValue } from '../../node_modules/hyperformula/es/SimpleRangeValue.mjs';
 export {
   DateNumber, DateTimeNumber, EmptyValue, PercentNumber, RichNumber, TimeNumber,
@@ -23,6 +22,6 @@ export {
   ArrayFormulaVertex, EmptyCellVertex, ParsingErrorVertex, RangeVertex, ScalarFormulaVertex, ValueCellVertex,
 } from '../../node_modules/hyperformula/es/DependencyGraph/index.mjs';
 export type {
-  Ast, CallFunction, CellAddress as Place, CellRange, Engine as Inside, FormulaVertex, Helper, Interpreter, Operator, ParseResult,
-  Registry, State, Vertex,
+  Ast, CallFunction, CellAddress as Place, CellRange, Engine as Inside, FormulaVertex, Helper, Interpreter, Operator, Parameter, ParseResult,
+  Reference, Registry, RelativeDependency, State, Vertex,
 } from '*/hyperformula/es/shapes.mjs';

@@ -15,7 +15,8 @@ type Graph = Inside['_dependencyGraph']['graph'];
  */
 export function visitInOrder(graph: Graph, from: readonly Vertex[], renew: (vertex: Vertex) => boolean, circular: (vertex: Vertex) => void): void {
   const { nodesSparseArray: nodes, edgesSparseArray: edges } = graph;
-  const starts = from.flatMap(({ idInGraph }) => (idInGraph === undefined ? [] : [idInGraph]));
+  const starts: number[] = [];
+  for (const { idInGraph } of from) if (idInGraph !== undefined) starts.push(idInGraph);
   const components = componentsFrom(starts, nodes, edges);
   const touched = new Uint8Array(nodes.length);
   for (const id of starts) touched[id] = 1;
@@ -30,7 +31,11 @@ export function visitInOrder(graph: Graph, from: readonly Vertex[], renew: (vert
       const vertex = nodes[id]!;
       if (!alone) circular(vertex);
       else if (touched[id] === 0 || !renew(vertex)) continue;
-      for (const next of edges[id]!) if (next !== undefined) touched[next] = 1;
+      const out = edges[id]!;
+      for (let e = 0; e < out.length; e++) {
+        const next = out[e];
+        if (next !== undefined) touched[next] = 1;
+      }
     }
     end = start;
   }

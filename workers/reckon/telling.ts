@@ -1,4 +1,5 @@
 /** Errors as the cell that shows them tells them: which cell they began in, and which cells a circle goes through. */
+import { columnNumber } from '../../src/formula/index.ts';
 import { CellError, ErrorType } from './internals.ts';
 import type { FormulaVertex, Place, Vertex } from './internals.ts';
 import { isFormulaVertex } from './host.ts';
@@ -11,28 +12,68 @@ const LOOKED_AT = 64;
 /** Cells of a circle that are named. */
 const NAMED = 6;
 
+/** A sentence that begins with a cell: `B3 has no value yet.`, `Fit!B3: 2 has no unit …`. */
+const BEGINS_WITH_CELL = /^(?:[^:]*!)?[A-Z]{1,3}\d+(?=: | has no value yet\.| is )/;
+
+/** The cell that is to be mended first, and what is wrong there, without the cell's name. */
+export interface Beginning {
+  readonly place: Place;
+  readonly rest: string;
+}
+
 /** Gives the sentences of errors; made anew for each telling, so that nothing in it can be out of date. */
 export class Teller {
   readonly #host: Host;
   readonly #circles = new Map<Vertex, readonly Place[] | null>();
+  readonly #beginnings = new Map<CellError, Beginning | null>();
 
   constructor(host: Host) {
     this.#host = host;
   }
 
   readonly tell = (error: CellError, at: Place): string => {
-    const sentence = error.type === ErrorType.CYCLE && error.root !== undefined ? this.#circle(error.root, at.sheet) : sentenceOf(error);
-    const began = error instanceof Refusal ? error.at : undefined;
-    if (began === undefined || began.sheet < 0 || (began.sheet === at.sheet && began.row === at.row && began.col === at.col)) return sentence;
-    return `${this.#host.names.cell(began, at.sheet)}: ${sentence}`;
+    const places = this.circle(error);
+    const sentence = places === undefined ? sentenceOf(error) : this.#circleText(places, at.sheet);
+    const began = this.beginning(error);
+    if (began !== null) return `${this.#host.names.cell(began.place, at.sheet)}${began.rest}`;
+    const arose = arisen(error);
+    return arose === undefined || samePlace(arose, at) ? sentence : `${this.#host.names.cell(arose, at.sheet)}: ${sentence}`;
   };
 
-  #circle(root: Vertex, own: number): string {
-    let places = this.#circles.get(root);
-    if (places === undefined) {
-      places = isFormulaVertex(root) ? findCircle(this.#host, root) : null;
-      this.#circles.set(root, places);
+  /**
+   * The cell that a formula speaks of when it says what is wrong with it: an
+   * empty one, or one whose figure does not fit. A formula that has no result
+   * because of it only hands the error on.
+   */
+  beginning(error: CellError): Beginning | null {
+    let began = this.#beginnings.get(error);
+    if (began === undefined) this.#beginnings.set(error, began = this.#lookForBeginning(error));
+    return began;
+  }
+
+  /** The cells of the circle that an error comes from; `null` when there are too many to name, `undefined` when it comes from none. */
+  circle(error: CellError): readonly Place[] | null | undefined {
+    if (error.type !== ErrorType.CYCLE || error.root === undefined) return undefined;
+    let places = this.#circles.get(error.root);
+    if (places === undefined) this.#circles.set(error.root, places = isFormulaVertex(error.root) ? findCircle(this.#host, error.root) : null);
+    return places;
+  }
+
+  #lookForBeginning(error: CellError): Beginning | null {
+    const arose = arisen(error);
+    const sentence = sentenceOf(error);
+    const named = arose && BEGINS_WITH_CELL.exec(sentence)?.[0];
+    const vertex = arose && this.#host.graphs.addressMapping.getCell(arose);
+    if (!named || !isFormulaVertex(vertex)) return null;
+    const { names } = this.#host;
+    for (const used of this.#host.graphs.dependencyQueryAddresses(vertex)) {
+      const place = 'start' in used ? placeIn(used, named, (each) => names.cell(each, arose.sheet)) : names.cell(used, arose.sheet) === named ? used : undefined;
+      if (place !== undefined) return { place, rest: sentence.slice(named.length) };
     }
+    return null;
+  }
+
+  #circleText(places: readonly Place[] | null, own: number): string {
     if (places === null) return 'Goes round in a circle: it needs its own result.';
     const cells = places.map((place) => this.#host.names.cell(place, own));
     if (cells.length === 1) return `Goes round in a circle: ${cells[0]} needs itself.`;
@@ -40,6 +81,23 @@ export class Teller {
     if (cells.length <= NAMED) return `Goes round in a circle: ${links.join(', ')}.`;
     return `Goes round in a circle of ${cells.length} cells: ${links.slice(0, NAMED).join(', ')}, and so on back to ${cells[0]}.`;
   }
+}
+
+/** The cell that an error arose in; a name's own place is no cell. */
+export function arisen(error: CellError): Place | undefined {
+  return error instanceof Refusal && error.at !== undefined && error.at.sheet >= 0 ? error.at : undefined;
+}
+
+export const samePlace = (a: Place, b: Place): boolean => a.sheet === b.sheet && a.row === b.row && a.col === b.col;
+
+/** A cell by its name, if it stands in a block. */
+function placeIn({ start, end }: { readonly start: Place; readonly end: Place }, name: string, nameOf: (place: Place) => string): Place | undefined {
+  const [, letters, digits] = /([A-Z]{1,3})(\d+)$/.exec(name)!;
+  const col = columnNumber(letters!);
+  if (col === undefined) return undefined;
+  const place = { sheet: start.sheet, row: Number(digits) - 1, col };
+  const inside = place.row >= start.row && place.row <= end.row && place.col >= start.col && place.col <= end.col;
+  return inside && nameOf(place) === name ? place : undefined;
 }
 
 /** The cells of the shortest circle through a cell, each needing the next; `null` when there are too many cells about. */

@@ -1,5 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { sendKeys } from '@web/test-runner-commands';
+import { sendKeys, sendMouse } from '@web/test-runner-commands';
 import type { CellFormatPanel, LookChange } from '../../../src/panels/index.ts';
 import type { Look } from '../../../src/workbook/types.ts';
 import '../../../src/panels/index.ts';
@@ -31,19 +31,56 @@ describe('how cells show', () => {
   it('kind, unit, step and decimals, by keys', async () => {
     const made = await panel();
     const asked = heard<LookChange>(made, 'tt-look');
+    made.addEventListener('tt-look', (event) => { made.look = { ...made.look, ...(event as CustomEvent<Look>).detail }; });
     await sendKeys({ type: 'Length' });
-    made.look = { unit: 'cm' };
-    await made.updateComplete;
+    // The units of the kind are there before it is asked for.
     await tabTo(made, field(made, 'Unit'));
     await sendKeys({ type: 'inches' });
-    made.look = { unit: 'in' };
-    await made.updateComplete;
     await tabTo(made, field(made, 'Inches to'));
     await sendKeys({ type: '1/8' });
     await tabTo(made, field(made, 'Decimals'));
     await sendKeys({ type: '2' });
+    await press('Enter');
     expect(asked).to.deep.equal([{ unit: 'cm' }, { unit: 'in' }, { step: 8 }, { decimals: 2 }]);
     await accessible(made);
+  });
+
+  it('asks once for what keys choose, however many lines they pass', async () => {
+    const made = await panel();
+    const asked = heard<LookChange>(made, 'tt-look');
+    await tabTo(made, field(made, 'Decimals'));
+    await press('ArrowDown', 'ArrowDown', 'ArrowDown', 'ArrowUp');
+    expect(field<HTMLSelectElement>(made, 'Decimals').value).to.equal('1');
+    expect(asked).to.deep.equal([]);
+    expect(words(made.renderRoot.textContent)).to.contain('Enter or Tab uses it.');
+    await press('Tab');
+    expect(asked).to.deep.equal([{ decimals: 1 }]);
+  });
+
+  it('leaves what was chosen by keys with Escape or undo, and uses it before another command', async () => {
+    const made = await panel();
+    const asked = heard<LookChange>(made, 'tt-look');
+    for (const key of ['Escape', 'Control+z']) {
+      await tabTo(made, field(made, 'Decimals'));
+      await press('ArrowDown', key);
+      expect(field<HTMLSelectElement>(made, 'Decimals').value, key).to.equal('');
+    }
+    expect(asked).to.deep.equal([]);
+    await press('ArrowDown', 'Alt+PageDown');
+    expect(asked).to.deep.equal([{ decimals: 0 }]);
+  });
+
+  it('uses what was chosen by keys before a press elsewhere selects other cells', async () => {
+    const made = await panel();
+    const order: string[] = [];
+    made.addEventListener('tt-look', () => order.push('asked'));
+    const other = await fixture<HTMLButtonElement>(html`<button @pointerdown=${() => order.push('pressed')}>Other</button>`);
+    await tabTo(made, field(made, 'Decimals'));
+    await press('ArrowDown');
+    other.scrollIntoView();
+    const { left, top } = other.getBoundingClientRect();
+    await sendMouse({ type: 'click', position: [Math.round(left) + 5, Math.round(top) + 5] });
+    expect(order).to.deep.equal(['asked', 'pressed']);
   });
 
   it('offers for each kind its own units, and steps only where there are inches', async () => {

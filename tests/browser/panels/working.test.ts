@@ -77,7 +77,7 @@ describe('the working beside the cells', () => {
     const exact = await panel({ place: 'Fit B2', raw: '36 1/4"', result: q(36.25, 'in') });
     expect(read(exact)).to.contain('Typed: 36 1/4". Kept exactly.');
     const worked = await panel({ raw: '=EASE(C12, C2)', result: q(6.6, 'cm'), as: show('in'), working: { ...EASE, result: q(6.6, 'cm') } });
-    expect(read(worked)).to.contain('Inches are shown to the nearest 1/8; nothing is rounded in the sum.');
+    expect(read(worked)).to.contain('Shown to the nearest 1/8 in; exact 2.5984 in. Nothing is rounded in the sum.');
   });
 
   it('lists what a plain formula uses', async () => {

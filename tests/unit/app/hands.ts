@@ -9,9 +9,10 @@ import { Desk } from '../../../src/app/desk.ts';
 import { sheetView } from '../../../src/app/sheet-view.ts';
 import { clearArea, pasteTable, setWidths, structure, toggleInput, toggleLook, turnSheet, typeInto } from '../../../src/app/wishes.ts';
 import { toTsv } from '../../../src/grid/clipboard.ts';
+import { textsOf } from '../../../src/grid/grid-clipboard.ts';
 import { fillReach } from '../../../src/grid/fill-area.ts';
 import { areaOf, goTo, groundOf, step, trimmed, wholeColumns, wholeRows, within, type Ground, type Reach, type Way } from '../../../src/grid/select.ts';
-import type { CellArea, SheetView } from '../../../src/grid/view.ts';
+import type { SheetView } from '../../../src/grid/view.ts';
 import type { Keeper } from '../../../src/keeping/index.ts';
 import { Results, type ChangeSet, type Supervisor } from '../../../src/reckoning/index.ts';
 import { EditRefused, emptySheet, fillEdit, freeSheetName, type Book, type Edit, type Effect, type Runs } from '../../../src/workbook/index.ts';
@@ -135,7 +136,7 @@ export class Hands {
   copy(cut: boolean): void {
     const area = trimmed(areaOf(this.desk.selection), this.ground);
     if ((area.bottom - area.top + 1) * (area.right - area.left + 1) > 2_000) return;
-    const text = toTsv(cellsOf(this.view, area));
+    const text = toTsv(textsOf(this.view, area, this.ground));
     this.#clip = { text };
     this.send(cut ? 'tt-cut' : 'tt-copy', { area, text, data: null });
   }
@@ -184,10 +185,6 @@ function wordsOf(view: SheetView, row: number, col: number): string {
 
 const textsIn = (view: SheetView, row: number): string[] => Array.from({ length: ACROSS }, (_, col) => wordsOf(view, row, col));
 
-function cellsOf(view: SheetView, { top, left, bottom, right }: CellArea): string[][] {
-  return Array.from({ length: bottom - top + 1 }, (_, row) => Array.from({ length: right - left + 1 }, (_, col) => view.cell(top + row, left + col)?.text ?? ''));
-}
-
 const ACTIONS = {
   move(hands: Hands, { n, m }: Action) {
     const { desk } = hands;
@@ -224,6 +221,11 @@ const ACTIONS = {
     if (reach) hands.edit(fillEdit(hands.desk.book, { sheet, ...from }, { sheet, ...reach.to }));
   },
   hideRows: (hands: Hands, { n, m }: Action) => hands.edit({ do: 'setHidden', sheet: hands.desk.sheetId, axis: 'rows', runs: runs(n, m) }),
+  filter(hands: Hands, { n, m }: Action) {
+    const area = { top: 0, left: 0, bottom: 8, right: 5 };
+    const filter = n % 4 === 0 ? null : { area, conditions: [{ col: 0, test: 'has' as const, text: 'a' }], hides: runs(n, m) };
+    hands.edit({ do: 'setFilter', sheet: hands.desk.sheetId, filter });
+  },
   hideColumns: (hands: Hands, { n, m }: Action) => hands.edit({ do: 'setHidden', sheet: hands.desk.sheetId, axis: 'columns', runs: runs(n % 4, m % 3) }),
   freeze: (hands: Hands, { n, m }: Action) => hands.edit({ do: 'setFrozen', sheet: hands.desk.sheetId, rows: n % 3, columns: m % 2 }),
   widths: (hands: Hands, { n }: Action) => setWidths(hands.desk, [{ col: n % 6, width: 60 + n % 90 }]),

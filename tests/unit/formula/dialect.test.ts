@@ -32,7 +32,14 @@ function value(formula: string): unknown {
 describe('translation to the engine’s dialect', () => {
   it.each([
     ['=2 1/4 in', '=TT.QUANTITY(2.25,5)'],
-    ['=A1*5,5', 'refused: ‘5,5’ has a decimal comma: write 5.5.'],
+    ['=A1*5,5', '=A1*5.5'],
+    ['=5,5 cm', '=TT.QUANTITY(5.5,3)'],
+    ['=1,5 yd 4 in', '=(TT.QUANTITY(1.5,7)+TT.QUANTITY(4,5))'],
+    ['=ROUND(2,5;1)', '=ROUND(2.5,1)'],
+    ['=MAX(5,5 cm;A1)', '=MAX(TT.QUANTITY(5.5,3),A1)'],
+    ['=SUM((1,25);2)', '=SUM((1.25),2)'],
+    ['=SUM(1,2)', '=SUM(1,2)'],
+    ['=2,05+0,125', '=2.05+0.125'],
     ['=PLEAT.DEPTH(a1; $B2:c$3 ; "knife")', '=PLEAT.DEPTH(A1,$B2:C$3,"knife")'],
     ['=Skirt!A1+\'anna\'\'s SHEET\'!B:B', '=S1!A1+S7!B:B'],
     ['=3 : 5', '=3:5'],

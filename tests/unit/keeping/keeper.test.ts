@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { forceCloseDatabase } from 'fake-indexeddb';
 import { deleteDB, openDB } from 'idb';
 import { describe, expect, test, vi } from 'vitest';
-import { KeepingTrouble, type Database, type KeepState, type Keeper } from '../../../src/keeping/index.ts';
+import { KeepingTrouble, Shelf, type Database, type KeepState, type Keeper } from '../../../src/keeping/index.ts';
 import { EditRefused, apply, emptyBook, type Book } from '../../../src/workbook/index.ts';
 import { bookOf, editFrom, seed } from '../workbook/help.ts';
 import { Hand, failing, stores, tab, typed } from './help.ts';
@@ -95,7 +95,7 @@ describe('keeping and loading', () => {
   test('the workbook changed last comes back, and any other by its id', async () => {
     vi.useFakeTimers({ toFake: ['Date'] });
     try {
-      const { keeper } = tab();
+      const { keeper, database } = tab();
       for (const [minute, id] of ['a', 'b', 'a'].entries()) {
         vi.setSystemTime(new Date(2026, 0, 1, 14, minute));
         const loaded = await keeper.load(id);
@@ -103,7 +103,7 @@ describe('keeping and loading', () => {
       }
       expect((await reloaded())!.book.title).toBe('Skirt a 2');
       expect((await reloaded('b'))!.book.title).toBe('Skirt b 1');
-      const shelf = await keeper.shelf();
+      const shelf = await new Shelf(database).list();
       expect(shelf.map(({ id, title, person, changedAt }) => [id, title, person, new Date(changedAt).getMinutes()])).toEqual([['a', 'Skirt a 2', 'Ines', 2], ['b', 'Skirt b 1', 'Ines', 1]]);
     } finally {
       vi.useRealTimers();

@@ -14,7 +14,7 @@ test('every kind of edit comes out of storage as it went in', () => {
     expect(readEdit(structuredClone(edit))).toEqual(edit);
   }), { numRuns: 2000 });
   expect([...kinds].sort()).toEqual([
-    'addSheet', 'insertColumns', 'insertRows', 'many', 'moveCells', 'moveColumns', 'moveRows', 'moveSheet', 'removeColumns', 'removeRows', 'removeSheet', 'renameName',
+    'acknowledge', 'addSheet', 'insertColumns', 'insertRows', 'many', 'moveCells', 'moveColumns', 'moveRows', 'moveSheet', 'removeColumns', 'removeRows', 'removeSheet', 'renameName',
     'renameSheet', 'setAbout', 'setCells', 'setFilter', 'setFrozen', 'setHidden', 'setName', 'setSettings', 'setTitle', 'setWidth',
   ]);
 });

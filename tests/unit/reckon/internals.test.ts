@@ -9,7 +9,7 @@ import { describe, expect, test } from 'vitest';
 import { readContent } from '../../../workers/reckon/content.ts';
 import {
   AbsoluteCellRange, AddColumnsCommand, AddRowsCommand, ArrayFormulaVertex, ArraySize, CellContent, CellError, coerceRangeToScalar, DateNumber, DateTimeNumber,
-  DenseSparseChooseBasedOnThreshold, EmptyCellVertex, EmptyValue, ErrorMessage, ErrorType, findBoundaries, HyperFormula, InterpreterState,
+  DenseSparseChooseBasedOnThreshold, EmptyCellVertex, EmptyValue, ErrorMessage, ErrorType, HyperFormula, InterpreterState,
   isColOrRowInvalid, ParsingErrorVertex, PercentNumber, RangeVertex, RemoveColumnsCommand, RemoveRowsCommand, RichNumber, ScalarFormulaVertex,
   SimpleRangeValue, TimeNumber, ValueCellVertex,
 } from '../../../workers/reckon/internals.ts';
@@ -87,14 +87,13 @@ describe('parts of an engine', () => {
   });
 
   test('classes and helpers', () => {
-    methods({ coerceRangeToScalar, findBoundaries, isColOrRowInvalid }, 'coerceRangeToScalar', 'findBoundaries', 'isColOrRowInvalid');
+    methods({ coerceRangeToScalar, isColOrRowInvalid }, 'coerceRangeToScalar', 'isColOrRowInvalid');
     for (const made of [AddRowsCommand, RemoveRowsCommand]) methods(new made(0, [[1, 2]]), 'rowsSpans');
     for (const made of [AddColumnsCommand, RemoveColumnsCommand]) methods(new made(0, [[1, 2]]), 'columnsSpans');
     for (const each of [DateNumber, DateTimeNumber, TimeNumber, PercentNumber]) expect(Object.getPrototypeOf(each)).toBe(RichNumber);
     expect(new DenseSparseChooseBasedOnThreshold(0.5)).toHaveProperty('call');
     expect(typeof EmptyValue).toBe('symbol');
     expect(isColOrRowInvalid(at(-1, 0))).toBe(true);
-    expect(findBoundaries([['a', null], [null, null]])).toMatchObject({ width: 1, height: 1 });
   });
 });
 
@@ -124,7 +123,7 @@ describe('what is relied on', () => {
     const inside = HyperFormula.buildEmpty(CONFIG);
     const graphs = inside._dependencyGraph;
     graphs.sheetMapping.addSheetWithId(7, 'S7');
-    graphs.addressMapping.addSheetAndSetStrategyBasedOnBoundaries(7, findBoundaries([['1', '=A1*2', '=A1:A2*1']]));
+    graphs.addressMapping.addSheetAndSetStrategyBasedOnBoundaries(7, { width: 3, height: 1, fill: 1 });
     const place = (row: number, col: number): Place => ({ sheet: 7, row, col });
     const figure = new ValueCellVertex(1, '1');
     const { ast, dependencies } = inside._parser.parse('=A1*2', place(0, 1));

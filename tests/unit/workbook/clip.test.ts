@@ -37,15 +37,15 @@ describe('repeats', () => {
   const clip = copyFrom(book, area(1, 0, 0, 0, 1));
 
   test('into a selection that is a multiple, each with its own references', () => {
-    expect(pastedArea(clip, area(1, 4, 0, 5, 3))).toEqual(area(1, 4, 0, 5, 3));
+    expect(pastedArea(clip, book, area(1, 4, 0, 5, 3))).toEqual(area(1, 4, 0, 5, 3));
     expect(textsOf(paste(area(1, 0, 0, 0, 1), area(1, 4, 0, 5, 3)), 1).slice(4)).toEqual([
       ['1', '=A5*2', '1', '=C5*2'], ['1', '=A6*2', '1', '=C6*2'],
     ]);
   });
 
   test('once, in its own size, into any other', () => {
-    expect(pastedArea(clip, area(1, 4, 0, 4, 2))).toEqual(area(1, 4, 0, 4, 1));
-    expect(pastedArea(clip, area(1, 4, 5))).toEqual(area(1, 4, 5, 4, 6));
+    expect(pastedArea(clip, book, area(1, 4, 0, 4, 2))).toEqual(area(1, 4, 0, 4, 1));
+    expect(pastedArea(clip, book, area(1, 4, 5))).toEqual(area(1, 4, 5, 4, 6));
   });
 });
 
@@ -75,6 +75,6 @@ test('a paste past the edge or of too much is refused', () => {
 });
 
 test('cut and paste is a move', () => {
-  const edit = cutEdit(copyFrom(book, area(1, 0, 0)), { sheet: 2, row: 3, col: 0 });
+  const edit = cutEdit(copyFrom(book, area(1, 0, 0)), book, { sheet: 2, row: 3, col: 0 });
   expect(edit).toEqual({ do: 'moveCells', from: area(1, 0, 0), to: { sheet: 2, row: 3, col: 0 } });
 });

@@ -73,7 +73,7 @@ describe('read as far as it can be', () => {
     for (const bad of [{ look: { unit: 'furlong' } }, { look: 3 }, { input: 'yes' }, { note: 5 }, 'x', { look: { step: 7 } }, { look: { decimals: 99 } }]) {
       const { book: read, problems } = damaged((json) => { json.sheets[0].cells[1][3] = bad; });
       expect(read.sheets[0]?.rows[0]?.[1]).toStrictEqual({ raw: '74 cm' });
-      expect(problems).toEqual(['Sheet Fit, B1: its look, note or input mark could not be read; its text was kept.']);
+      expect(problems).toEqual(['Sheet Fit, B1: its look, note, input mark or acknowledged pins could not be read; its text was kept.']);
     }
   });
 

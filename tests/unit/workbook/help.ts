@@ -68,6 +68,7 @@ const cell: fc.Arbitrary<Cell | null> = fc.oneof(
       look: fc.constantFrom(undefined, undefined, {}, ...LOOKS),
       input: fc.constantFrom(undefined, true as const),
       note: fc.constantFrom(undefined, '', 'as measured'),
+      acknowledged: fc.constantFrom(undefined, [], [{ print: 'a1', note: '' }], [{ print: 'b2', note: 'as worn' }, { print: 'c3', note: '' }]),
     }, { requiredKeys: ['raw'], noNullPrototype: true }) as fc.Arbitrary<Cell>,
   },
 );
@@ -95,7 +96,7 @@ export interface Seed {
 }
 
 const flat = {
-  kind: fc.nat(48), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
+  kind: fc.nat(50), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
   name: fc.constantFrom(...NAMES), to: fc.constantFrom(...NAMES), sheetName: fc.constantFrom(...SHEET_NAMES),
   cells: fc.array(change, { minLength: 1, maxLength: 6 }),
 };
@@ -140,7 +141,7 @@ function wishedFrom(from: Seed, book: Book): Edit {
     case 23: return { do: 'setName', name, target: null };
     case 24: case 25: return { do: 'renameName', name: book.names[from.other % 7]?.name ?? name, to };
     case 26: return { do: 'setWidth', sheet, col, width: from.other % 2 ? 60 + count : null };
-    case 27: return { do: 'setSettings', settings: { show: from.other % 2 ? 'both' : 'own', inchStep: from.other % 3 ? 16 : 8 } };
+    case 27: return { do: 'setSettings', settings: { show: from.other % 2 ? 'both' : 'own', inchStep: from.other % 3 ? 16 : 8, ...(from.other % 5 === 0 && { decimalMark: ',' as const }) } };
     case 28: return { do: 'setTitle', title: sheetName, person: name };
     case 29: return { do: 'many', label: 'several', edits: manyFrom(from.more, book) };
     case 30: case 31: case 32: return { do: 'moveRows', sheet, at: row, count, to: (row + from.other * 3 + from.sheet) % 13 };
@@ -163,6 +164,7 @@ function wishedFrom(from: Seed, book: Book): Edit {
     }
     case 43: return replaceEdit(book, findAll(book, FIND), FIND, to);
     case 44: return filterEdit(book, { ...block, bottom: row + 4 }, [{ col, test: 'has', text: 'a' }], valuesOf(book, sheet), (r, c) => sheetText(book, sheet, r, c));
+    case 45: case 46: return { do: 'acknowledge', sheet, row, col, pins: from.other === 5 ? [] : [{ print: to, note: name }] };
     default: return { do: 'setCells', sheet, cells };
   }
 }

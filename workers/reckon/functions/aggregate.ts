@@ -1,13 +1,12 @@
-/** SUM, AVERAGE, MIN, MAX and SUBTOTAL. */
+/** SUM, AVERAGE, MIN and MAX. */
 import { textSentence } from '../arithmetic.ts';
-import { CellError, coerceRangeToScalar, EmptyValue, ErrorType, SimpleRangeValue } from '../internals.ts';
+import { CellError, EmptyValue, ErrorType, SimpleRangeValue } from '../internals.ts';
 import type { Place } from '../internals.ts';
 import { isNumeric, Refusal, valueIn } from '../values.ts';
 import { Kinds } from './kinds.ts';
 import { Tally, tallyOf } from './tally.ts';
 import type { Spot } from './tally.ts';
-import { Call } from './tools.ts';
-import type { Given, Own } from './tools.ts';
+import type { Call, Given, Own } from './tools.ts';
 
 interface Counted {
   readonly tally: Tally;
@@ -16,7 +15,7 @@ interface Counted {
 
 /** Counts every figure between the brackets; texts, truths and empty cells in blocks and cells are passed over. */
 function count(call: Call, given: readonly Given[]): Counted | CellError {
-  if (given.length === 0) return new Refusal(ErrorType.NA, `${call.name} needs a value in its brackets.`);
+  if (given.length === 0) return new Refusal(ErrorType.NA, `${call.name} needs a value in its brackets, such as a block of cells.`);
   const all = new Tally(call.tools.helper.actualEps);
   const kinds = new Kinds();
   for (const one of given) {
@@ -57,12 +56,12 @@ export function located({ value, row, col }: Spot, { value: block }: Given): Cel
   return error.arisenAt({ sheet: start.sheet, row: start.row + row, col: start.col + col });
 }
 
-type Take = (counted: Counted) => unknown;
+type Take = (counted: Counted, call: Call) => unknown;
 
 const sum: Take = ({ tally, kind }) => valueIn(tally.sum, kind.dimension, kind.unit);
 
-const average: Take = ({ tally, kind }) => (tally.count === 0
-  ? new Refusal(ErrorType.DIV_BY_ZERO, 'There is no number among these values.')
+const average: Take = ({ tally, kind }, call) => (tally.count === 0
+  ? new Refusal(ErrorType.DIV_BY_ZERO, `${call.name} found no figure${call.given.length === 1 ? ` in ${call.areaOf(call.given[0]!) ?? 'its brackets'}` : ' among its values'}: fill one in.`)
   : valueIn(tally.sum / tally.count, kind.dimension, kind.unit));
 
 /** Shows in the unit of the figure that was found, not of the first. */
@@ -71,25 +70,10 @@ const greatest: Take = ({ tally, kind }) => (tally.count === 0 ? 0 : valueIn(tal
 
 const of = (take: Take): Own => (call) => {
   const counted = count(call, call.given);
-  return counted instanceof CellError ? counted : take(counted);
+  return counted instanceof CellError ? counted : take(counted, call);
 };
 
 export const SUM = of(sum);
 export const AVERAGE = of(average);
 export const MIN = of(least);
 export const MAX = of(greatest);
-
-/** The functions that SUBTOTAL stands for, by the number given first (OpenFormula 6.16.58). */
-const SUBTOTALS = ['AVERAGE', 'COUNT', 'COUNTA', 'MAX', 'MIN', 'PRODUCT', 'STDEV.S', 'STDEV.P', 'SUM', 'VAR.S', 'VAR.P'] as const;
-
-/** SUBTOTAL calls the function of our table that its first value chooses. */
-export const subtotal = (find: (name: string) => Own | undefined): Own => (call) => {
-  const [chooser, ...rest] = call.given;
-  const which = chooser?.value instanceof SimpleRangeValue ? coerceRangeToScalar(chooser.value, call.state) : chooser?.value;
-  if (which instanceof CellError) return which;
-  const name = typeof which === 'number' ? SUBTOTALS[(which > 100 ? which - 100 : which) - 1] : undefined;
-  const own = name && find(name);
-  if (!own || rest.length === 0) return new Refusal(ErrorType.VALUE, 'SUBTOTAL needs a number from 1 to 11 first, and then the cells.');
-  const args = call.args.slice(1);
-  return own(new Call(name, { ...call.ast, procedureName: name, args }, call.state, call.tools));
-};

@@ -18,11 +18,15 @@ export const TIMEVALUE: Own = (call) => {
   return call.tools.interpreter.unaryRangeWrapper((value) => {
     if (value instanceof CellError) return value;
     const text = call.tools.arithmetic.text(value);
-    const [, hours, minutes, seconds = '0'] = CLOCK.exec(text) ?? [];
-    if (hours === undefined || Number(hours) > 23) return refuse(`“${text}” is not a time: write it as 14:30.`);
-    return new TimeNumber((Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)) / DAY);
+    return timeIn(text) ?? refuse(`“${text}” is not a time: write it as 14:30.`);
   }, call.given[0]!.value, call.state);
 };
+
+/** A time of day as a part of the day; `undefined` for a text that is none. */
+export function timeIn(text: string): TimeNumber | undefined {
+  const [, hours, minutes, seconds = '0'] = CLOCK.exec(text) ?? [];
+  return hours === undefined || Number(hours) > 23 ? undefined : new TimeNumber((Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)) / DAY);
+}
 
 /** The library's result as a date. */
 export const dated: Own = (call) => {

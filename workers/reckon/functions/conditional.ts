@@ -1,13 +1,14 @@
 /**
- * SUMIF, COUNTIF, AVERAGEIF, SUMIFS, COUNTIFS, MINIFS and MAXIFS where units
- * come in: conditions such as "> 90 cm" are read as a cell would read them.
- * Without units they go the engine's way.
+ * SUMIF, COUNTIF, AVERAGEIF, SUMIFS, COUNTIFS, AVERAGEIFS, MINIFS and MAXIFS where
+ * units come in: conditions such as "> 90 cm" are read as a cell would read them.
+ * Without units they go the engine's way, where it has one.
  */
 import { readQuantity } from '../../../src/quantities/index.ts';
 import { spanSentence } from '../arithmetic.ts';
 import { CellError, EmptyValue, ErrorType, SimpleRangeValue } from '../internals.ts';
 import type { Operator } from '../internals.ts';
 import { Bracket, Dimensioned, isNumeric, Measure, Refusal, refuse, valueIn, valueOf } from '../values.ts';
+import { wrongCount } from './faults.ts';
 import { Kinds } from './kinds.ts';
 import { Tally } from './tally.ts';
 import type { Call, Given, Own } from './tools.ts';
@@ -20,7 +21,7 @@ type Take = (tally: Tally, kind: Exclude<ReturnType<Kinds['verdict']>, Refusal>)
 const TAKES: Readonly<Record<string, Take>> = {
   SUM: (tally, kind) => valueIn(tally.sum, kind.dimension, kind.unit),
   AVERAGE: (tally, kind) => (tally.count === 0
-    ? new Refusal(ErrorType.DIV_BY_ZERO, 'Nothing fits the condition, so there is no average.')
+    ? new Refusal(ErrorType.DIV_BY_ZERO, 'Nothing fits the condition, so there is no average: change the condition.')
     : valueIn(tally.sum / tally.count, kind.dimension, kind.unit)),
   MIN: (tally, kind) => (tally.count === 0 ? 0 : valueIn(tally.least, kind.dimension, tally.leastUnit)),
   MAX: (tally, kind) => (tally.count === 0 ? 0 : valueIn(tally.greatest, kind.dimension, tally.greatestUnit)),
@@ -34,11 +35,11 @@ interface Condition {
 /** `values`: the place of the block that is summed; `undefined` counts. */
 function conditional(find: string, valuesAt: (count: number) => number | undefined, pairsFrom: number): Own {
   return (call) => {
-    if (!call.tools.hasUnit(call.given)) return call.library();
+    if (!call.tools.hasUnit(call.given) && call.tools.library(call.name) !== undefined) return call.library();
     const given = call.given;
     const at = valuesAt(given.length);
     const pairs = pairsFrom === 0 && at === 2 ? given.slice(0, 2) : given.slice(pairsFrom);
-    if (pairs.length < 2 || pairs.length % 2 !== 0) return new Refusal(ErrorType.NA, `${call.name} has too few or too many values in its brackets.`);
+    if (pairs.length < 2 || pairs.length % 2 !== 0) return new Refusal(ErrorType.NA, wrongCount(call));
     const conditions: Condition[] = [];
     for (let i = 0; i < pairs.length; i += 2) {
       const test = testOf(call, pairs[i + 1]!);
@@ -57,6 +58,7 @@ export const AVERAGEIF = conditional('AVERAGE', (n) => (n > 2 ? 2 : 0), 0);
 export const COUNTIF = conditional('COUNT', () => undefined, 0);
 export const COUNTIFS = conditional('COUNT', () => undefined, 0);
 export const SUMIFS = conditional('SUM', () => 0, 1);
+export const AVERAGEIFS = conditional('AVERAGE', () => 0, 1);
 export const MINIFS = conditional('MIN', () => 0, 1);
 export const MAXIFS = conditional('MAX', () => 0, 1);
 

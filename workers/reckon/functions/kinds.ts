@@ -15,7 +15,7 @@ export interface Sample {
 }
 
 const DIMENSIONS: readonly Dimension[] = ['number', 'length', 'area', 'angle'];
-const PLURALS: Readonly<Record<Dimension, string>> = { number: 'plain numbers', length: 'lengths', area: 'areas', angle: 'angles' };
+export const PLURALS: Readonly<Record<Dimension, string>> = { number: 'plain numbers', length: 'lengths', area: 'areas', angle: 'angles' };
 
 export interface Kind {
   readonly dimension: Dimension;

@@ -39,7 +39,7 @@ export const ROWS = counting(({ start, end }) => Math.abs(end.row - start.row) +
 export const COLUMNS = counting(({ start, end }) => Math.abs(end.col - start.col) + 1, MAX_COLUMNS, (value) => value.width());
 
 /** A part of a formula without brackets; the reference that a name stands for. */
-function referenceIn(call: Call, part: Ast): Ast {
+export function referenceIn(call: Call, part: Ast): Ast {
   if (part.type === 'PARENTHESES') return referenceIn(call, part.expression!);
   if (part.type !== 'NAMED_EXPRESSION') return part;
   const { state, tools: { interpreter } } = call;

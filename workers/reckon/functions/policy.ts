@@ -3,17 +3,22 @@
  * function that is not named here takes none: whatever the engine's library
  * brings, no bare number of millimetres can come out of it.
  */
-import { AVERAGE, MAX, MIN, SUM, subtotal } from './aggregate.ts';
+import { ERROR_TYPE, ISREF, TYPE } from './about.ts';
+import { AVERAGE, MAX, MIN, SUM } from './aggregate.ts';
 import { SEQUENCE, SORT, UNIQUE } from './blocks.ts';
 import { dated, TIMEVALUE } from './calendar.ts';
-import { AVERAGEIF, COUNTIF, COUNTIFS, MAXIFS, MINIFS, SUMIF, SUMIFS } from './conditional.ts';
+import { AVERAGEIF, AVERAGEIFS, COUNTIF, COUNTIFS, MAXIFS, MINIFS, SUMIF, SUMIFS } from './conditional.ts';
 import { keeps } from './keeps.ts';
-import { HLOOKUP, MATCH, VLOOKUP, XLOOKUP } from './lookup.ts';
+import { LET } from './let.ts';
+import { HLOOKUP, LOOKUP, MATCH, VLOOKUP, XLOOKUP, XMATCH } from './lookup.ts';
 import { POWER, PRODUCT, SQRT, SUMPRODUCT, SWITCH, trigonometry } from './numeric.ts';
+import { INDEX, SORTBY } from './picking.ts';
 import { COLUMNS, pointing, ROWS } from './pointing.ts';
-import { CEILING, FLOOR, INT, MOD, MROUND, QUOTIENT, ROUND, ROUNDDOWN, ROUNDUP } from './rounding.ts';
-import { shows, TEXT, VALUE } from './texts.ts';
+import { CEILING, CEILING_KIN, FLOOR, FLOOR_KIN, INT, MOD, MROUND, QUOTIENT, ROUND, ROUNDDOWN, ROUNDUP } from './rounding.ts';
+import { CORREL, COVARIANCE, FORECAST, INTERCEPT, MODE, PERCENTRANK, RANK, RSQ, SAMPLE_COVARIANCE, SLOPE, STEYX, TREND } from './statistics.ts';
+import { NUMBERVALUE, shows, TEXT, VALUE } from './texts.ts';
 import type { Own } from './tools.ts';
+import { aggregate, subtotal } from './totals.ts';
 
 /** Values go through untouched, or only their kind is looked at. */
 export interface Passes {
@@ -46,26 +51,28 @@ const angle = own(trigonometry);
 const named = (policy: Policy, names: string): [string, Policy][] => names.split(' ').map((name) => [name, policy]);
 
 const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
-  ...named(passes(), 'COUNT COUNTA COUNTBLANK IFERROR IFNA ISBLANK ISERR ISERROR ISLOGICAL ISNA ISNONTEXT ISNUMBER ISREF ISTEXT'),
+  ...named(passes(), 'COUNT COUNTA COUNTBLANK IFERROR IFNA ISBLANK ISERR ISERROR ISLOGICAL ISNA ISNONTEXT ISNUMBER ISTEXT'),
   ...named(passes(), 'FALSE HSTACK NA NOW RAND T TODAY TRANSPOSE TRUE VSTACK'),
   ...named(passes([0]), 'CHOOSE IF'),
   ['IFS', passes('even')],
-  ...named(passes('rest'), 'ARRAY_CONSTRAIN FILTER INDEX'),
+  ...named(passes('rest'), 'ARRAY_CONSTRAIN FILTER'),
   ...named(text, 'CLEAN CONCATENATE EXACT FIND LEFT LEN LOWER MID PROPER REPLACE REPT RIGHT SEARCH SPLIT SUBSTITUTE TEXTJOIN TRIM UPPER'),
   ...named(same, 'ABS AVEDEV GEOMEAN HARMEAN MEDIAN STDEV STDEV.P STDEV.S STDEVP STDEVS'),
   ...named(firstOnly, 'LARGE PERCENTILE PERCENTILE.EXC PERCENTILE.INC QUARTILE QUARTILE.EXC QUARTILE.INC SMALL'),
   ...named(square, 'DEVSQ SUMSQ VAR VAR.P VAR.S VARP VARS'),
-  ...named(number, 'COUNTUNIQUE DELTA SIGN'),
+  ...named(number, 'ATAN2 COUNTUNIQUE DELTA SIGN SKEW SKEW.P SKEWP STANDARDIZE'),
   ...named(own(pointing), 'COLUMN ISFORMULA ROW'),
   ...named(angle, 'COS COT CSC SEC SIN TAN'),
-  ...named(own(MROUND), 'MROUND'),
-  ...named(own(CEILING), 'CEILING CEILING.MATH CEILING.PRECISE ISO.CEILING'),
-  ...named(own(FLOOR), 'FLOOR FLOOR.MATH FLOOR.PRECISE'),
+  ...named(own(CEILING_KIN), 'CEILING.MATH CEILING.PRECISE ISO.CEILING'),
+  ...named(own(FLOOR_KIN), 'FLOOR.MATH FLOOR.PRECISE'),
   ...named(own(ROUNDDOWN), 'ROUNDDOWN TRUNC'),
   ...Object.entries({
-    AVERAGE, AVERAGEIF, COLUMNS, COUNTIF, COUNTIFS, HLOOKUP, INT, MATCH, MAX, MAXIFS, MIN, MINIFS, MOD, POWER, PRODUCT, QUOTIENT, ROUND, ROUNDUP, ROWS,
-    SEQUENCE, SORT, SQRT, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
+    AVERAGE, AVERAGEIF, CEILING, COLUMNS, COUNTIF, COUNTIFS, FLOOR, HLOOKUP, INDEX, INT, ISREF, MATCH, MAX, MAXIFS, MIN, MINIFS, MOD, MROUND, POWER, PRODUCT, QUOTIENT,
+    ROUND, ROUNDUP, ROWS, RSQ, SEQUENCE, SLOPE, SORT, STEYX, SQRT, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
   }).map(([name, fn]): [string, Policy] => [name, own(fn)]),
+  ...named(own(CORREL), 'CORREL PEARSON'),
+  ...named(own(COVARIANCE), 'COVAR COVARIANCE.P COVARIANCEP'),
+  ...named(own(SAMPLE_COVARIANCE), 'COVARIANCE.S COVARIANCES'),
   ['TIMEVALUE', own(TIMEVALUE)],
   ...named(own(dated), 'WORKDAY WORKDAY.INTL'),
   // The library's has 15 digits, and a double can hold 16.
@@ -77,12 +84,21 @@ const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
   ...named(absent, 'FORMULATEXT SHEET SHEETS VERSION'),
 ]);
 
+/** Functions that the engine's library does not have. */
+const ADDED: ReadonlyMap<string, Policy> = new Map([
+  ...Object.entries({ AVERAGEIFS, FORECAST, INTERCEPT, LET, LOOKUP, MODE, NUMBERVALUE, PERCENTRANK, RANK, SORTBY, TREND, TYPE, XMATCH }).map(([name, fn]): [string, Policy] => [name, own(fn)]),
+  ['AGGREGATE', own(aggregate((name) => ownOf(name)))],
+  ['ERROR.TYPE', own(ERROR_TYPE)],
+]);
+
+export const ADDED_NAMES: readonly string[] = [...ADDED.keys()];
+
 export function policyOf(name: string): Policy {
-  return POLICIES.get(name) ?? (name.startsWith('HF.') ? absent : refuses);
+  return POLICIES.get(name) ?? ADDED.get(name) ?? (name.startsWith('HF.') ? absent : refuses);
 }
 
 /** The names that the table has a line for. */
-export const POLICY_NAMES: readonly string[] = [...POLICIES.keys()];
+export const POLICY_NAMES: readonly string[] = [...POLICIES.keys(), ...ADDED_NAMES];
 
 function ownOf(name: string): Own {
   const policy = policyOf(name);

@@ -1,13 +1,13 @@
 /**
- * Rounding of figures with a unit. ROUND and its kin count decimals of the
- * figure in its own unit; CEILING, FLOOR and MROUND go by a step that has a
- * unit, as a tape does. Plain numbers go the engine's way.
+ * Rounding. ROUND and its kin count decimals of the figure in its own unit;
+ * CEILING, FLOOR and MROUND go by a step that has a unit, as a tape does, and
+ * by OpenFormula (6.17) with plain numbers too, where the engine departs from it.
  */
-import { amountIn, down, nearest, quantity, up } from '../../../src/quantities/index.ts';
+import { amountIn, down, isFault, nearest, negate, quantity, up } from '../../../src/quantities/index.ts';
 import type { Fault, Quantity } from '../../../src/quantities/index.ts';
-import { spanSentence } from '../arithmetic.ts';
+import { spanSentence, textSentence } from '../arithmetic.ts';
 import { CellError, EmptyValue, ErrorType } from '../internals.ts';
-import { Bracket, Dimensioned, Measure, quantityOf, Refusal, refuse, valueOf } from '../values.ts';
+import { Bracket, Dimensioned, isNumeric, Measure, quantityOf, Refusal, refuse, valueOf } from '../values.ts';
 import type { Call, Own } from './tools.ts';
 
 /** A tie or a whole that is missed by this part of a step is one all the same: 0.3 cm is 3 mm, whatever its last bit. */
@@ -64,27 +64,78 @@ export const INT: Own = (call) => {
   }, value!.value, call.state);
 };
 
-function toSteps(round: (q: Quantity, step: Quantity) => Quantity | Fault): Own {
+type Steps = (q: Quantity, step: Quantity) => Quantity | Fault;
+
+/** Plain numbers go the engine's way. */
+function toSteps(round: Steps): Own {
   return (call) => {
     if (!call.tools.hasUnit(call.given)) return call.library();
     const [value, step] = call.given;
-    if (step === undefined) return refuse(`${call.name} needs a step with a unit, such as 5 mm or 1/8 in.`);
+    if (step === undefined) return refuse(needsStep(call));
     if (call.given.length > 2) return tooMany(call, 'a figure and a step');
-    return eachPair(call, value!.value, step.value, (one, by) => {
-      for (const each of [one, by]) {
-        if (each instanceof CellError) return each;
-        if (each instanceof Bracket) return refuse(spanSentence(each));
-      }
-      const [figure, unit] = [quantityOf(one), quantityOf(by)];
-      if (!figure || !unit) return refuse(`${call.name} needs a figure and a step, such as 28.4 cm and 5 mm.`);
-      return valueOf(round(figure, unit));
-    });
+    return eachPair(call, value!.value, step.value, (one, by) => stepped(call, one, by, round));
   };
 }
 
-export const MROUND = toSteps(nearest);
-export const CEILING = toSteps(up);
-export const FLOOR = toSteps(down);
+const needsStep = (call: Call): string => `${call.name} needs a step with a unit, such as 5 mm or 1/8 in.`;
+
+function stepped(call: Call, one: unknown, by: unknown, round: Steps): unknown {
+  const figure = figureOf(call, one, by);
+  if (figure instanceof CellError) return figure;
+  const step = figureOf(call, by, one);
+  return step instanceof CellError ? step : valueOf(round(figure, step));
+}
+
+/** A figure of a pair; beside one with a unit nothing may pass for a number. */
+function figureOf(call: Call, value: unknown, beside: unknown): Quantity | CellError {
+  if (value instanceof CellError) return value;
+  if (value instanceof Bracket) return refuse(spanSentence(value));
+  const figure = quantityOf(value);
+  if (figure) return figure;
+  if (beside instanceof Dimensioned) return refuse(`${call.name} needs a figure and a step, such as 28.4 cm and 5 mm.`);
+  const number = call.tools.helper.coerceScalarToNumberOrError(value);
+  if (!isNumeric(number)) return refuse(textSentence(String(value)));
+  return { value: typeof number === 'number' ? number : number.val, dimension: 'number', unit: '' };
+}
+
+const size = (q: Quantity): Quantity => (q.value < 0 ? negate(q) : q);
+
+/** CEILING and FLOOR as OpenFormula has them: `mode` other than 0 rounds what is below zero as its opposite. */
+function ceilingOrFloor(round: Steps): Own {
+  return (call) => {
+    const [value, step, mode] = call.given;
+    if (value === undefined || call.given.length > 3) return tooMany(call, 'a figure, a step and a mode');
+    const fault = mode && call.unitFault(mode, `${call.name} goes by its third value only for figures below zero, and it does not take`);
+    if (fault) return fault;
+    const way = mode === undefined ? 0 : call.tools.helper.coerceScalarToNumberOrError(mode.value);
+    if (way instanceof CellError) return way;
+    const left = step === undefined || step.ast.type === 'EMPTY';
+    if (left && call.tools.hasUnit([value])) return refuse(needsStep(call));
+    return eachPair(call, value.value, left ? 1 : step.value, (one, by) => stepped(call, one, by, (q, due) => {
+      if (q.dimension === 'number' && due.dimension === 'number') {
+        if (q.value === 0 || due.value === 0) return { ...q, value: 0 };
+        if (q.value > 0 && due.value < 0) return { sentence: `${call.name} got a step below zero for a figure above it: take the minus off the step.` };
+      }
+      if (q.value >= 0 || way === 0) return round(q, size(due));
+      const opposite = round(negate(q), size(due));
+      return isFault(opposite) ? opposite : negate(opposite);
+    }));
+  };
+}
+
+/** Works with steps of either sign, and of 0 for plain numbers. */
+export const MROUND: Own = (call) => {
+  const [value, step] = call.given;
+  if (call.given.length !== 2) return tooMany(call, 'a figure and a step');
+  return eachPair(call, value!.value, step!.value, (one, by) => stepped(call, one, by, (q, due) => (
+    due.value === 0 && due.dimension === 'number' && q.dimension === 'number' ? { ...q, value: 0 } : nearest(q, size(due))
+  )));
+};
+
+export const CEILING = ceilingOrFloor(up);
+export const FLOOR = ceilingOrFloor(down);
+export const CEILING_KIN = toSteps(up);
+export const FLOOR_KIN = toSteps(down);
 
 /** What is left of a figure after as many whole times another as go into it. */
 export const MOD: Own = (call) => parts(call, (value, by, times) => {
@@ -111,6 +162,6 @@ function parts(call: Call, give: (value: Quantity, by: Quantity, times: number) 
   });
 }
 
-export function tooMany(call: Call, due: string): Refusal {
-  return new Refusal(ErrorType.NA, `${call.name} takes ${due} in its brackets; it got ${call.given.length}.`);
+export function tooMany(call: Call, due: string, got = call.given.length): Refusal {
+  return new Refusal(ErrorType.NA, `${call.name} takes ${due} in its brackets; it got ${got}.`);
 }

@@ -5,20 +5,23 @@
  */
 import { isFault } from '../../../src/quantities/index.ts';
 import type { Fault, Quantity } from '../../../src/quantities/index.ts';
-import { CellBlock, readChart, work } from '../../../src/sewing/index.ts';
-import type { SewingFunction, SizeChart, Value } from '../../../src/sewing/index.ts';
+import { CellBlock, readChart, SizeChart, work } from '../../../src/sewing/index.ts';
+import type { SewingFunction, Value } from '../../../src/sewing/index.ts';
+import { isFixed } from '../build.ts';
 import { dateText } from '../dates.ts';
 import { CellError, EmptyValue, SimpleRangeValue } from '../internals.ts';
+import type { Ast, RangeVertex } from '../internals.ts';
 import { nameFromEngine } from '../../../src/formula/index.ts';
 import { Bracket, isDate, isNumeric, quantityOf, refuse, valueOf } from '../values.ts';
 import { located } from './aggregate.ts';
-import type { Call, Given, Own, Tools } from './tools.ts';
+import type { Call, Given, Own } from './tools.ts';
 
 export const sewing = (fn: SewingFunction): Own => (call) => {
   const values = valuesFor(fn, call);
   if (values instanceof CellError) return values;
   const outcome = work(fn, values);
   if (isFault(outcome)) return refuse(outcome.sentence);
+  if (outcome.cautions.length > 0) call.tools.cautions.take(fn, call.ast, values, outcome);
   if (typeof outcome.value === 'string') return outcome.value;
   return 'low' in outcome.value ? new Bracket(outcome.value) : valueOf(outcome.value);
 };
@@ -26,9 +29,16 @@ export const sewing = (fn: SewingFunction): Own => (call) => {
 /** What stands between the brackets, as the function takes it. */
 export function valuesFor(fn: SewingFunction, call: Call): readonly Value[] | CellError {
   const values: Value[] = [];
-  for (let i = 0; i < call.given.length; i++) {
+  const { args } = call;
+  for (let i = 0; i < args.length; i++) {
     const arg = fn.args[Math.min(i, fn.args.length - 1)];
-    const given = call.given[i]!;
+    const known = arg?.kind === 'chart' || arg?.kind === 'block' ? readBefore(args[i]!, arg.kind, call) : undefined;
+    if (known !== undefined) {
+      if (!(known instanceof SizeChart) && !(known instanceof CellBlock)) return refuse(known.sentence);
+      values.push(known);
+      continue;
+    }
+    const given = call.at(i);
     const last = i >= fn.args.length - 1;
     if (given.value instanceof SimpleRangeValue && arg?.kind !== 'chart' && arg?.kind !== 'block') {
       if (!(fn.repeats && last)) return refuse(`${fn.name} takes one cell for ${arg?.name ?? 'this'}, and got a block of cells.`);
@@ -37,9 +47,9 @@ export function valuesFor(fn: SewingFunction, call: Call): readonly Value[] | Ce
       values.push(...several);
       continue;
     }
-    const value = given.value instanceof SimpleRangeValue ? blockOf(given.value, arg?.kind === 'chart', call.tools) : one(given, call);
+    const value = given.value instanceof SimpleRangeValue ? blockOf(given, given.value, arg?.kind === 'chart' ? 'chart' : 'block', call) : one(given, call);
     if (value instanceof CellError) return value;
-    if (isFault(value)) return refuse(value.sentence);
+    if (typeof value === 'object' && value !== null && isFault(value)) return refuse(value.sentence);
     values.push(value);
   }
   return values;
@@ -78,17 +88,33 @@ function plainValue(value: unknown): Value {
   return { value: base, dimension, unit };
 }
 
-const CHART = 'TT.CHART';
-const BLOCK = 'TT.BLOCK';
+type Read = SizeChart | CellBlock | Fault;
+
+/** What a block is kept as, with the engine's vertex for it, until one of its cells changes. */
+const KEPT = { chart: 'TT.CHART', block: 'TT.BLOCK' } as const;
+
+/** The vertices of blocks that are the same wherever their formula stands on its sheet, by the part of the formula that names them. */
+const fixed = new WeakMap<Ast, RangeVertex>();
+
+/** What was read of a block by another formula that names it in the same way: there is no need to gather its cells. */
+function readBefore(ast: Ast, kind: keyof typeof KEPT, call: Call): Read | undefined {
+  const vertex = fixed.get(ast);
+  if (vertex?.idInGraph === undefined) return undefined;
+  const { start, end } = vertex.range;
+  if (start.sheet !== call.state.formulaAddress.sheet) return undefined;
+  // Rows that came or went may have moved the one and not yet the other.
+  if (start.row !== ast.start!.row || start.col !== ast.start!.col || end.row !== ast.end!.row || end.col !== ast.end!.col) return undefined;
+  return vertex.getFunctionValue(KEPT[kind]) as Read | undefined;
+}
 
 /** A block as the functions take it, read once. */
-function blockOf(block: SimpleRangeValue, asChart: boolean, tools: Tools): SizeChart | CellBlock | Fault {
-  const kept = asChart ? CHART : BLOCK;
+function blockOf({ ast }: Given, block: SimpleRangeValue, kind: keyof typeof KEPT, { state, tools }: Call): Read {
   const vertex = block.range && tools.interpreter.dependencyGraph.getRange(block.range.start, block.range.end);
-  const known = vertex?.getFunctionValue(kept) as SizeChart | CellBlock | Fault | undefined;
+  if (vertex && ast.type === 'CELL_RANGE' && ast.start!.sheet === undefined && isFixed(ast.start) && isFixed(ast.end) && vertex.range.sheet === state.formulaAddress.sheet) fixed.set(ast, vertex);
+  const known = vertex?.getFunctionValue(KEPT[kind]) as Read | undefined;
   if (known !== undefined) return known;
   const grid = block.data.map((cells) => cells.map(plainValue));
-  const read = asChart ? readChart(grid) : new CellBlock(grid);
-  vertex?.setFunctionValue(kept, read);
+  const read = kind === 'chart' ? readChart(grid) : new CellBlock(grid);
+  vertex?.setFunctionValue(KEPT[kind], read);
   return read;
 }

@@ -1,9 +1,10 @@
 /** Makes the table of all functions: the engine's own under their policies, and the trade's. */
 import { FUNCTIONS } from '../../../src/sewing/index.ts';
 import type { CallFunction, Registry } from '../internals.ts';
-import { policyOf } from './policy.ts';
+import { ADDED_NAMES, policyOf } from './policy.ts';
 import type { Passes } from './policy.ts';
 import { sewing } from './sewing.ts';
+import { measure } from './sizes.ts';
 import { Call } from './tools.ts';
 import type { Own, Tools } from './tools.ts';
 
@@ -27,7 +28,12 @@ export function functionTable(registry: Registry, toolsOf: (library: Tools['libr
   }
   // It does depend on the cell: whether there is a formula in it.
   registry.functionsWhichDoesNotNeedArgumentsToBeComputed.delete('ISFORMULA');
+  for (const name of ADDED_NAMES) {
+    const policy = policyOf(name);
+    if (policy.does === 'own') put(name, policy.own);
+  }
   for (const fn of FUNCTIONS) put(fn.name, sewing(fn));
+  measure(registry, tools);
   registry.getFunction = (name) => table.get(name);
   return table;
 }

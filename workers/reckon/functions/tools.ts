@@ -1,11 +1,14 @@
 /** What our functions work with: the interpreter's parts, and the values of blocks of cells. */
+import { columnName } from '../../../src/formula/index.ts';
 import type { Dimension } from '../../../src/quantities/index.ts';
 import type { Arithmetic } from '../arithmetic.ts';
+import { Cautions } from '../cautions.ts';
 import { workedOut } from '../evaluate.ts';
-import { CellError, ErrorMessage, ErrorType, SimpleRangeValue } from '../internals.ts';
+import { CellError, ErrorType, SimpleRangeValue } from '../internals.ts';
 import type { Ast, CallFunction, CellRange, Helper, Interpreter, Place, State } from '../internals.ts';
 import type { PlaceNames } from '../sentences.ts';
 import { Dimensioned, Measure, Refusal, sayOf } from '../values.ts';
+import { toldResult } from './faults.ts';
 
 /** A function of ours: the values in its brackets are not worked out yet. */
 export type Own = (call: Call) => unknown;
@@ -18,7 +21,7 @@ export interface Given {
 
 /** Works out one call of a function. */
 export class Call {
-  #given: readonly Given[] | undefined;
+  readonly #given: Given[] = [];
 
   constructor(readonly name: string, readonly ast: Ast, readonly state: State, readonly tools: Tools) {}
 
@@ -28,7 +31,14 @@ export class Call {
 
   /** Every value between the brackets, each worked out once. */
   get given(): readonly Given[] {
-    return this.#given ??= this.args.map((ast) => ({ ast, value: this.tools.interpreter.evaluateAst(ast, this.state) }));
+    for (let place = 0; place < this.args.length; place++) this.at(place);
+    return this.#given;
+  }
+
+  /** One of them. */
+  at(place: number): Given {
+    const ast = this.args[place]!;
+    return this.#given[place] ??= { ast, value: this.tools.interpreter.evaluateAst(ast, this.state) };
   }
 
   /** The engine's own function with these values; the given ones where none are named. */
@@ -43,12 +53,16 @@ export class Call {
     return this.told(library({ ...this.ast, args }, this.state));
   }
 
+  /** What another of the engine's functions makes of values that are worked out. */
+  engine(name: string, values: readonly unknown[]): unknown {
+    const part: Ast = { type: 'STRING' };
+    const args = values.map((value) => workedOut(value, part));
+    return this.told(this.tools.library(name)!({ ...this.ast, procedureName: name, args }, this.state));
+  }
+
   /** A result of the engine's own function; its errors about the brackets get the function's name. */
   told(result: unknown): unknown {
-    if (!(result instanceof CellError) || result instanceof Refusal) return result;
-    if (result.message === ErrorMessage.WrongArgNumber) return new Refusal(result.type, `${this.name} has too few or too many values in its brackets.`);
-    if (result.message === ErrorMessage.EmptyArg) return new Refusal(result.type, `${this.name} has an empty place between its brackets.`);
-    return result;
+    return toldResult(this, result);
   }
 
   /** How a formula would write the cell that a value came from; `undefined` when it came from no cell. */
@@ -62,18 +76,33 @@ export class Call {
     return ast.type === 'CELL_REFERENCE' ? this.tools.names.cell(ast.reference!.toSimpleCellAddress(this.state.formulaAddress), own) : undefined;
   }
 
+  /** The cells that a block came from, as `A1:A9`; `undefined` for what was worked out. */
+  areaOf(given: Given): string | undefined {
+    const first = this.nameOf(given);
+    if (first === undefined || !(given.value instanceof SimpleRangeValue)) return first;
+    const { start, end } = given.value.range!;
+    if (start.row === end.row && start.col === end.col) return first;
+    const last = [Number.isFinite(end.col) ? columnName(end.col) : '', Number.isFinite(end.row) ? end.row + 1 : ''].join('');
+    if (last === '') return undefined;
+    const sheet = first.slice(0, first.lastIndexOf('!') + 1);
+    const top = [Number.isFinite(end.col) ? columnName(start.col) : '', Number.isFinite(end.row) ? start.row + 1 : ''].join('');
+    return `${sheet}${top}:${last}`;
+  }
+
   /** Why a figure with a unit cannot stand in a certain place; `undefined` when there is none in it. */
   unitFault(given: Given, why = `${this.name} does not take`): Refusal | undefined {
     const found = this.tools.firstWithUnit(given.value);
     if (found === undefined) return undefined;
     const name = this.nameOf(given, found.row, found.col);
     const figure = sayOf(found.value);
-    const sentence = name === undefined ? `${why} ${kindOf(found.value)}: ${figure}.` : `${why} ${kindOf(found.value)}: ${name} is ${figure}.`;
-    return new Refusal(ErrorType.VALUE, sentence);
+    const mend = found.value instanceof Measure ? `divide it by ${ONE[found.value.dimension]} for a plain number` : 'write the one to reckon with';
+    return new Refusal(ErrorType.VALUE, `${why} ${kindOf(found.value)}: ${name === undefined ? '' : `${name} is `}${figure}; ${mend}.`);
   }
 }
 
 const KINDS: Readonly<Record<Dimension, string>> = { number: 'a number', length: 'a length', area: 'an area', angle: 'an angle' };
+
+const ONE: Readonly<Record<Dimension, string>> = { number: '1', length: '1 cm', area: '1 cm²', angle: '1°' };
 
 export function kindOf(value: Dimensioned): string {
   return value instanceof Measure ? KINDS[value.dimension] : 'two figures';
@@ -90,6 +119,8 @@ export interface Found {
 const WITH_UNIT = 'TT.WITH_UNIT';
 
 export class Tools {
+  readonly cautions = new Cautions();
+
   constructor(
     readonly interpreter: Interpreter,
     readonly arithmetic: Arithmetic,

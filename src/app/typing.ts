@@ -1,0 +1,76 @@
+/**
+ * Between the cells and what is kept of them: formulas are kept with decimal
+ * points and typed and shown with the workbook's own sign. Where a comma can
+ * mean two things she is asked; nothing that was typed is lost meanwhile.
+ */
+import { asKept, asShown, cellName, type Manner } from '../formula/index.ts';
+import type { TwoReadingsPanel } from '../panels/index.ts';
+import type { FunctionCard } from '../reckoning/index.ts';
+import { cellAt, sheetById, type CellAddress } from '../workbook/index.ts';
+import type { Desk } from './desk.ts';
+import { typeInto } from './wishes.ts';
+
+interface Host {
+  readonly renderRoot: HTMLElement | DocumentFragment;
+}
+
+export class Typing {
+  cards: readonly FunctionCard[] = [];
+  #asked: { readonly cell: CellAddress; readonly typed: string; readonly oneNumber: string; readonly twoArguments: string } | null = null;
+
+  constructor(private readonly host: Host, private readonly desk: () => Desk, private readonly back: () => void) {}
+
+  /** What was typed in a cell, as it is shown. */
+  shown(raw: string): string {
+    return asShown(raw, this.#manner);
+  }
+
+  /** Types into a cell. False when it was refused. */
+  type(cell: CellAddress, typed: string): boolean {
+    const desk = this.desk();
+    const sheet = sheetById(desk.book, cell.sheet);
+    const before = (sheet && cellAt(sheet, cell.row, cell.col)?.raw) ?? '';
+    if (typed === this.shown(before)) return true;
+    const kept = asKept(typed, this.#manner);
+    if ('formula' in kept) return typeInto(desk, cell, kept.formula);
+    // Where nothing can be changed there is nothing to choose.
+    if (desk.reading !== null) return typeInto(desk, cell, typed);
+    this.#asked = { cell, typed, ...kept };
+    this.host.renderRoot.querySelector<TwoReadingsPanel>('tt-two-readings')?.open({
+      piece: kept.piece, place: `${sheet?.name ?? ''} ${cellName(cell.row, cell.col)}`,
+      oneNumber: this.shown(kept.oneNumber), twoArguments: this.shown(kept.twoArguments),
+    });
+    return true;
+  }
+
+  listen(root: EventTarget): void {
+    root.addEventListener('keydown', (event) => this.#sayReading(event as KeyboardEvent));
+    root.addEventListener('tt-reading', (event) => {
+      const { choice } = (event as CustomEvent<{ choice: 'oneNumber' | 'twoArguments' | null }>).detail;
+      const asked = this.#asked;
+      this.#asked = null;
+      if (!asked) return;
+      if (choice) typeInto(this.desk(), asked.cell, asked[choice]);
+      else if (typeInto(this.desk(), asked.cell, `'${asked.typed}`)) this.desk().say('Kept as text, as it was typed: take the ’ at its beginning off to make it a formula again.');
+      this.back();
+    });
+  }
+
+  /** Where cells can only be read, a key that would type says why it does not. */
+  #sayReading({ key, ctrlKey, metaKey, altKey, target }: KeyboardEvent): void {
+    const { reading } = this.desk();
+    const types = (key.length === 1 && key !== ' ' && !ctrlKey && !metaKey && !altKey) || ['F2', 'Delete', 'Backspace', 'Enter'].includes(key);
+    if (reading !== null && types && (target as Element).matches('tt-grid, tt-entry-line')) this.desk().say(`Nothing can be changed here: ${reading}.`);
+  }
+
+  get #manner(): Manner {
+    const { settings, names } = this.desk().book;
+    return {
+      mark: settings.decimalMark ?? '.', names: names.map(({ name }) => name),
+      countOf: (name) => {
+        const card = this.cards.find((each) => each.name === name);
+        return card && { least: card.args.filter(({ optional }) => !optional).length, most: card.repeats > 0 ? Infinity : card.args.length };
+      },
+    };
+  }
+}

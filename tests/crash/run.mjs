@@ -1,0 +1,130 @@
+/**
+ * Types through the interface with real keys, kills the whole browser at a
+ * random moment, starts it again with the same profile, and looks whether every
+ * edit that the page had called kept is there: 25 rounds with a fixed seed and
+ * one with a fresh one. `node tests/crash/run.mjs 7` repeats a fresh seed.
+ *
+ * What counts as kept is what stood in the header. In each page an observer
+ * takes down every state of the workbook, and which of them was the last when
+ * “kept on this device” appeared there. After the restart the workbook must be
+ * that state, or one that came after it; none before, and nothing else.
+ */
+import { isDeepStrictEqual } from 'node:util';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { startBrowser } from './browser.mjs';
+import { serveBuilt } from './served.mjs';
+import { randomFrom, typeOn } from './typing.mjs';
+
+const ROUNDS = 25;
+const SEED = 20261125;
+const LONGEST = 1_200;
+const PATIENCE = 60_000;
+
+/** Runs in the page. */
+function watch() {
+  const app = document.querySelector('tt-app');
+  const { desk } = app;
+  let last = null;
+  let count = -1;
+  const note = () => {
+    if (desk.book === last) return;
+    last = desk.book;
+    window.told(JSON.stringify({ state: ++count, book: last }));
+  };
+  desk.addEventListener('change', note);
+  note();
+  const header = app.shadowRoot.querySelector('.whom');
+  const read = () => { if (header.textContent.includes('kept on this device')) window.told(JSON.stringify({ kept: count })); };
+  new MutationObserver(read).observe(header, { characterData: true, childList: true, subtree: true });
+  read();
+}
+
+class Round {
+  states = [];
+  /** Which of the states was the last that the page called kept. */
+  kept = -1;
+  /** Edits of this round that were called kept. */
+  edits = 0;
+
+  told(json) {
+    const { state, book, kept } = JSON.parse(json);
+    if (book) this.states[state] = book;
+    else if (kept > this.kept) {
+      this.edits += kept - Math.max(this.kept, 0);
+      this.kept = kept;
+    }
+  }
+
+  /** Where the workbook stands among the states, or -1. */
+  find(book) {
+    return this.states.findLastIndex((state, at) => at >= this.kept && isDeepStrictEqual(state, book));
+  }
+}
+
+async function openPage(context, address, troubles) {
+  const page = context.pages()[0] ?? await context.newPage();
+  page.on('pageerror', (error) => troubles.push(`The page threw: ${error.message}`));
+  await page.goto(address);
+  await page.waitForFunction(() => /kept on this device/.test(document.querySelector('tt-app')?.shadowRoot?.querySelector('.whom')?.textContent ?? ''), null, { timeout: PATIENCE, polling: 20 });
+  const opened = JSON.parse(await page.evaluate(() => JSON.stringify({ book: document.querySelector('tt-app').desk.book, said: document.querySelector('tt-app').desk.said })));
+  return { page, ...opened };
+}
+
+async function crash(seeds) {
+  const profile = await mkdtemp(join(tmpdir(), 'tape-and-tally-crash-'));
+  const served = await serveBuilt();
+  const faults = [];
+  let kept = 0;
+  let lost = 0;
+  let before = null;
+  let browser = null;
+  try {
+    for (let round = 0; round <= seeds.length; round++) {
+      browser = await startBrowser(profile);
+      const { page, book, said } = await openPage(browser.context, served.address, faults);
+      if (before) {
+        if (before.find(book) < 0) {
+          lost += before.edits;
+          faults.push(`Round ${round} (seed ${seeds[round - 1]}): the workbook is not as it was when it was called kept, nor as it was after.`);
+        }
+        if (/read|missing|set aside/.test(said)) faults.push(`Round ${round} (seed ${seeds[round - 1]}): ${said}`);
+      }
+      if (round === seeds.length) break;
+      const random = randomFrom(seeds[round]);
+      const now = new Round();
+      await page.exposeFunction('told', (json) => now.told(json));
+      page.on('request', (request) => faults.push(`Round ${round + 1}: the page asked for ${request.url()} after it was loaded.`));
+      await page.evaluate(watch);
+      if (round === 0) {
+        await page.keyboard.press('Control+.');
+        await page.keyboard.type('Add a blank sheet');
+        await page.keyboard.press('Enter');
+      }
+      const typing = typeOn(page, random, round + 1).catch((error) => error);
+      await new Promise((resolve) => { setTimeout(resolve, 100 + random(LONGEST)); });
+      await browser.kill();
+      const why = await typing;
+      if (!/closed|crash|disconnect/i.test(String(why))) faults.push(`Round ${round + 1}: the typing ended before the browser did: ${why}`);
+      kept += now.edits;
+      before = now;
+    }
+  } finally {
+    await browser?.kill();
+    await served.stop();
+    await rm(profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+  return { faults, kept, lost };
+}
+
+const fresh = process.argv[2] === undefined ? Date.now() | 0 : Number(process.argv[2]);
+const start = Date.now();
+const { faults, kept, lost } = await crash([...Array.from({ length: ROUNDS }, (_, i) => SEED + i * 7919), fresh]);
+for (const fault of faults.slice(0, 20)) console.error(fault);
+console.log(`${ROUNDS + 1} rounds, ${kept} edits kept, ${lost} lost (fresh seed ${fresh}, ${((Date.now() - start) / 1000).toFixed(0)} s)`);
+if (faults.length > 0 || lost > 0) process.exit(1);
+if (kept < ROUNDS) {
+  console.error('Too little was typed to say anything.');
+  process.exit(1);
+}

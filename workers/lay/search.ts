@@ -1,0 +1,193 @@
+/**
+ * The search for the least length. Two phases take turns: exploring shortens
+ * the cloth in large steps and, when the pieces will not come apart, starts
+ * again from one of the nearly good layouts with two large pieces exchanged;
+ * compressing shortens the best layout in ever smaller steps.
+ */
+import { Mover, type Effort } from './move.ts';
+import { Random } from './random.ts';
+import { separate, type Outcome, type Patience } from './separate.ts';
+import type { Shapes } from './shapes.ts';
+import { bottomLeft } from './start.ts';
+import { Table, type Kept } from './table.ts';
+
+export interface Settings {
+  readonly effort: Effort;
+  readonly explore: Patience;
+  readonly compress: Patience;
+  /** Of the length, what exploring takes away: at first, and at least. */
+  readonly exploreFrom: number;
+  readonly exploreTo: number;
+  readonly compressFrom: number;
+  readonly compressTo: number;
+  /** Of the time, how much goes to exploring. */
+  readonly share: number;
+}
+
+export const SETTINGS: Settings = {
+  effort: { anywhere: 30, near: 12, refined: 2, stepFrom: 0.12, stepTo: 0.02 },
+  explore: { sweeps: 60, strikes: 2, growLeast: 1.2, growMost: 2, fade: 0.95 },
+  compress: { sweeps: 40, strikes: 2, growLeast: 1.2, growMost: 2, fade: 0.95 },
+  exploreFrom: 0.02,
+  exploreTo: 0.002,
+  compressFrom: 0.001,
+  compressTo: 0.00002,
+  share: 0.7,
+};
+
+export class Search {
+  readonly table: Table;
+  readonly random: Random;
+  readonly #mover: Mover;
+  /** The best layout without overlap. */
+  best: Kept;
+
+  constructor(readonly shapes: Shapes, width: number, seed: number, readonly settings: Settings = SETTINGS) {
+    this.table = new Table(shapes, width);
+    this.random = new Random(seed);
+    this.#mover = new Mover(this.table, this.random, settings.effort);
+    this.best = this.table.keep();
+    this.#step = settings.exploreFrom;
+  }
+
+  #isFixed = (p: number): boolean => this.shapes.items[this.table.item[p]!]!.fixed === true;
+
+  /** Each `true` is a better layout in `best`; each `false` a pause. Never ends by itself. */
+  *run(): Generator<boolean, void> {
+    yield* this.start();
+    yield true;
+    for (let span = 600_000; ; span *= 1.4) {
+      yield* this.#explore(this.table.weighed + span * this.settings.share);
+      yield* this.#compress(this.table.weighed + span * (1 - this.settings.share));
+    }
+  }
+
+  /** Bottom-left fill, the largest first and in a few other orders. */
+  *start(): Generator<boolean, void> {
+    const { table, shapes } = this;
+    const n = table.count;
+    const area = (p: number): number => shapes.area[table.shape[p]!]!;
+    const span = (p: number): number => Math.max(shapes.bare[4 * table.shape[p]! + 2]! - shapes.bare[4 * table.shape[p]!]!, shapes.bare[4 * table.shape[p]! + 3]! - shapes.bare[4 * table.shape[p]! + 1]!);
+    const base = Array.from({ length: n }, (_, p) => p);
+    const orders = [
+      base.slice().sort((a, b) => area(b) - area(a) || a - b),
+      base.slice().sort((a, b) => span(b) - span(a) || a - b),
+    ];
+    let best: Kept | null = null;
+    for (const order of orders) {
+      bottomLeft(table, Int32Array.from(order));
+      yield false;
+      if (!best || table.length < best.length) best = table.keep();
+    }
+    this.best = best!;
+    table.restore(this.best);
+  }
+
+  /** Takes `kept`, which has no overlap, as the best; false when it is no shorter. */
+  #take(): boolean {
+    const { table } = this;
+    table.length = table.used();
+    if (table.length >= this.best.length) return false;
+    this.best = table.keep();
+    return true;
+  }
+
+  *#shorten(to: number, cutAt: number): Generator<boolean, void> {
+    const { table } = this;
+    const gone = table.length - to;
+    table.length = to;
+    for (let p = 0; p < table.count; p++) {
+      if (this.#isFixed(p)) continue;
+      if (table.x[p]! > cutAt) table.put(p, table.shape[p]!, table.x[p]! - gone, table.y[p]!);
+      this.#mover.inside(p);
+    }
+  }
+
+  #step = 0;
+
+  *#explore(until: number): Generator<boolean, void> {
+    const { table, settings } = this;
+    table.restore(this.best);
+    let pool: Outcome[] = [];
+    yield* this.#shorten(this.best.length * (1 - this.#step), Infinity);
+    while (table.weighed < until) {
+      const outcome = yield* this.#apart(settings.explore, until * 1.05);
+      if (outcome.overlap === 0) {
+        if (this.#take()) yield true;
+        pool = [];
+        yield* this.#shorten(this.best.length * (1 - this.#step), Infinity);
+        continue;
+      }
+      if (this.#step > settings.exploreTo) {
+        // Too much at once: from the best again, with less.
+        this.#step = Math.max(settings.exploreTo, this.#step / 2);
+        table.restore(this.best);
+        yield* this.#shorten(this.best.length * (1 - this.#step), Infinity);
+        continue;
+      }
+      pool.push(outcome);
+      pool.sort((a, b) => a.overlap - b.overlap);
+      if (pool.length > 12) pool.pop();
+      // The nearly good are more likely to be taken.
+      const at = Math.min(pool.length - 1, Math.floor(Math.abs(this.random.next() + this.random.next() + this.random.next() - 1.5) * 0.6 * pool.length));
+      table.restore(pool[at]!.kept);
+      this.#exchange();
+    }
+  }
+
+  /** Exchanges two large pieces that differ, each keeping the other's middle. */
+  #exchange(): void {
+    const { table, shapes, random } = this;
+    const movable: number[] = [];
+    let total = 0;
+    for (let p = 0; p < table.count; p++) {
+      if (this.#isFixed(p)) continue;
+      movable.push(p);
+      total += shapes.area[table.shape[p]!]!;
+    }
+    movable.sort((a, b) => shapes.area[table.shape[b]!]! - shapes.area[table.shape[a]!]! || a - b);
+    let large = 0;
+    for (let sum = 0; large < movable.length && sum < total * 0.75; large++) sum += shapes.area[table.shape[movable[large]!]!]!;
+    if (large < 2) return;
+    for (let tries = 0; tries < 20; tries++) {
+      const p = movable[random.below(large)]!, q = movable[random.below(large)]!;
+      if (p === q || (table.item[p] === table.item[q] && table.shape[p] === table.shape[q])) continue;
+      const [x, y] = [table.x[p]!, table.y[p]!];
+      table.put(p, table.shape[p]!, table.x[q]!, table.y[q]!);
+      table.put(q, table.shape[q]!, x, y);
+      this.#mover.inside(p);
+      this.#mover.inside(q);
+      return;
+    }
+  }
+
+  *#apart(patience: Patience, until: number): Generator<boolean, Outcome> {
+    const steps = separate(this.table, this.#mover, patience, this.#isFixed);
+    let last: Outcome | undefined;
+    for (let step = steps.next(); ; step = steps.next()) {
+      if (step.done) {
+        last = step.value;
+        break;
+      }
+      yield false;
+    }
+    void until;
+    return last;
+  }
+
+  *#compress(until: number): Generator<boolean, void> {
+    const { table, settings } = this;
+    let step = settings.compressFrom;
+    while (table.weighed < until && step > settings.compressTo) {
+      table.restore(this.best);
+      const target = this.best.length * (1 - step);
+      yield* this.#shorten(target, this.random.next() * this.best.length);
+      const outcome = yield* this.#apart(settings.compress, until);
+      if (outcome.overlap === 0) {
+        if (this.#take()) yield true;
+      } else {
+        step *= 0.7;
+      }
+    }
+  }
+}

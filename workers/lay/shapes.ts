@@ -1,0 +1,187 @@
+/**
+ * The pieces as the search knows them: each allowed way of laying a piece is a
+ * shape in whole grid units around its own origin. For two shapes the depth map is made when it is first asked for; pairs that are turns or
+ * mirror images of each other, or the same pair seen from the other side,
+ * share one.
+ */
+import { convexParts } from './convex.ts';
+import { DepthMaps } from './depth-maps.ts';
+import { anticlockwise, ringArea, tidy, type Ring } from './flat.ts';
+import { noFit } from './no-fit.ts';
+import { simplifyOutwards } from './simplify.ts';
+
+/** What is laid: an outline in grid units, how often, and how it may lie. */
+export interface Item {
+  /** With half the gap around it. */
+  readonly ring: Ring;
+  /** Without the gap. */
+  readonly bare: Ring;
+  readonly count: number;
+  readonly ways: readonly Way[];
+  /** On the fold: its lower edge lies on the cloth's. */
+  readonly onFold?: boolean;
+  /** Never moved: a flaw in the cloth, or what lies outside a remnant. */
+  readonly fixed?: boolean;
+}
+
+/** Mirrored across the grain first, then turned anticlockwise. */
+export interface Way {
+  readonly turn: number;
+  readonly mirrored: boolean;
+}
+
+type Matrix = readonly [number, number, number, number];
+
+export function matrixOf({ turn, mirrored }: Way): Matrix {
+  const quarter = (((turn / 90) % 4) + 4) % 4;
+  const [c, s] = Number.isInteger(quarter)
+    ? [[1, 0, -1, 0][quarter]!, [0, 1, 0, -1][quarter]!]
+    : [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+  return mirrored ? [c, s, s, -c] : [c, -s, s, c];
+}
+
+export const applied = (m: Matrix, ring: Ring): number[] => {
+  const out: number[] = [];
+  for (let i = 0; i < ring.length; i += 2) out.push(m[0] * ring[i]! + m[1] * ring[i + 1]!, m[2] * ring[i]! + m[3] * ring[i + 1]!);
+  return out;
+};
+
+interface Shape {
+  readonly item: number;
+  readonly way: Way;
+  readonly matrix: Matrix;
+  /** True when the matrix keeps whole numbers whole. */
+  readonly exact: boolean;
+  readonly parts: readonly Ring[];
+}
+
+export class Shapes {
+  readonly shapes: Shape[] = [];
+  /** Of each item, its shapes. */
+  readonly ofItem: number[][] = [];
+  readonly maps: DepthMaps;
+  /** Bounds without the gap, from the origin: left, bottom, right, top of each shape. */
+  readonly bare: Float64Array;
+  /** Bounds with the gap. */
+  readonly reach: Float64Array;
+  readonly area: Float64Array;
+  /** Of the pair (moving, lying): the map, or −1. */
+  readonly mapOf: Int32Array;
+  /** Of the pair: the matrix that takes an offset into the map. */
+  readonly into: Float64Array;
+  readonly #shared = new Map<string, number>();
+  readonly count: number;
+
+  constructor(readonly items: readonly Item[], tolerance: number, side: number) {
+    this.maps = new DepthMaps(side);
+    const bare: Ring[] = [];
+    const rings: Ring[] = [];
+    items.forEach((item, i) => {
+      const base = tidy(anticlockwise(item.ring.map(Math.round)));
+      const simple = simplifyOutwards(base, tolerance);
+      const parts = convexParts(simple);
+      const seen = new Set<string>();
+      this.ofItem.push([]);
+      for (const way of item.ways) {
+        const matrix = matrixOf(way);
+        const turned = applied(matrix, item.bare);
+        const key = likeness(turned);
+        if (seen.has(key)) continue;
+        seen.add(key);
+        this.ofItem[i]!.push(this.shapes.length);
+        const exact = Number.isInteger(way.turn / 90);
+        this.shapes.push({
+          item: i, way, matrix, exact,
+          parts: parts.map((part) => {
+            const laid = applied(matrix, part);
+            return anticlockwise(exact ? laid : laid.map(Math.round));
+          }),
+        });
+        bare.push(turned);
+        rings.push(applied(matrix, simple));
+      }
+    });
+    const n = this.count = this.shapes.length;
+    this.bare = new Float64Array(4 * n);
+    this.reach = new Float64Array(4 * n);
+    this.area = new Float64Array(n);
+    for (let s = 0; s < n; s++) {
+      this.bare.set(bounds(bare[s]!), 4 * s);
+      this.area[s] = Math.abs(ringArea(bare[s]!));
+      const [l, b, r, t] = bounds(rings[s]!);
+      this.reach.set([l - 2, b - 2, r + 2, t + 2], 4 * s);
+    }
+    this.mapOf = new Int32Array(n * n).fill(-1);
+    this.into = new Float64Array(4 * n * n);
+  }
+
+  /** The map for `moving` seen from `lying`, made now if need be. */
+  map(moving: number, lying: number): number {
+    const place = moving * this.count + lying;
+    if (this.mapOf[place]! >= 0) return this.mapOf[place]!;
+    const a = this.shapes[lying]!;
+    const b = this.shapes[moving]!;
+    const wayOnly = a.exact && b.exact;
+    let matrix: Matrix = [1, 0, 0, 1];
+    let key: string;
+    let rings: () => Ring[];
+    if (!wayOnly) {
+      key = `${lying} ${moving}`;
+      rings = () => noFit(a.parts, b.parts);
+    } else if (a.item < b.item || (a.item === b.item && this.#order(a, b))) {
+      const back = transposed(a.matrix);
+      const rest = times(back, b.matrix);
+      key = `${a.item}:${b.item}:${rest.join()}`;
+      matrix = back;
+      rings = () => noFit(this.#base(a), this.#base(b).map((part) => anticlockwise(applied(rest, part))));
+    } else {
+      const back = transposed(b.matrix);
+      const rest = times(back, a.matrix);
+      key = `${b.item}:${a.item}:${rest.join()}`;
+      matrix = [-back[0], -back[1], -back[2], -back[3]];
+      rings = () => noFit(this.#base(b), this.#base(a).map((part) => anticlockwise(applied(rest, part))));
+    }
+    let map = this.#shared.get(key);
+    if (map === undefined) {
+      map = this.maps.add(rings());
+      this.#shared.set(key, map);
+    }
+    this.into.set(matrix, 4 * place);
+    this.mapOf[place] = map;
+    return map;
+  }
+
+  #base(shape: Shape): Ring[] {
+    return shape.parts.map((part) => anticlockwise(applied(transposed(shape.matrix), part)));
+  }
+
+  /** Of two ways of one item, which is taken as the lying one, so that both orders share a map. */
+  #order(a: Shape, b: Shape): boolean {
+    const one = times(transposed(a.matrix), b.matrix).join();
+    const other = times(transposed(b.matrix), a.matrix).join();
+    return one <= other;
+  }
+}
+
+const transposed = (m: Matrix): Matrix => [m[0], m[2], m[1], m[3]];
+// Adding zero takes the sign from a negative zero, which would make two keys of one.
+const times = (a: Matrix, b: Matrix): Matrix => [a[0] * b[0] + a[1] * b[2] + 0, a[0] * b[1] + a[1] * b[3] + 0, a[2] * b[0] + a[3] * b[2] + 0, a[2] * b[1] + a[3] * b[3] + 0];
+
+export function bounds(ring: Ring): [number, number, number, number] {
+  let left = Infinity, bottom = Infinity, right = -Infinity, top = -Infinity;
+  for (let i = 0; i < ring.length; i += 2) {
+    left = Math.min(left, ring[i]!);
+    right = Math.max(right, ring[i]!);
+    bottom = Math.min(bottom, ring[i + 1]!);
+    top = Math.max(top, ring[i + 1]!);
+  }
+  return [left, bottom, right, top];
+}
+
+/** The same for outlines that cover each other when moved without a turn. */
+function likeness(ring: Ring): string {
+  const [left, bottom] = bounds(ring);
+  const points: string[] = [];
+  for (let i = 0; i < ring.length; i += 2) points.push(`${Math.round((ring[i]! - left) / 4)},${Math.round((ring[i + 1]! - bottom) / 4)}`);
+  return points.sort().join(' ');
+}
