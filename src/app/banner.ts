@@ -3,14 +3,22 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { readQuantity } from '../quantities/index.ts';
 import type { Desk } from './desk.ts';
 
-/** With the one thing to do about it. */
-export function banner(desk: Desk): TemplateResult | typeof nothing {
+/**
+ * With the things to do about it.
+ *
+ * @param run runs a command by its id
+ */
+export function banner(desk: Desk, run: (id: string) => void): TemplateResult | typeof nothing {
   if (desk.engine?.state === 'stopped') {
     return html`<p class="banner fault" role="alert">The figures cannot be worked out just now. Nothing typed is lost.
       <button @click=${() => desk.engine?.open()}>Try again</button></p>`;
   }
   if (desk.keepState.state === 'not kept') {
-    return html`<p class="banner fault" role="alert">Not kept: ${desk.keepState.sentence} <button @click=${() => desk.tryKeeping()}>Try again</button></p>`;
+    return html`<p class="banner fault" role="alert">Not kept: ${desk.keepState.sentence} <button @click=${() => desk.tryKeeping()}>Try again</button>
+      <button @click=${() => run('book-save')}>Save a copy as a file</button></p>`;
+  }
+  if (desk.setAside > 0) {
+    return html`<p class="banner note" role="status">Part of this workbook could not be read and was set aside. <button @click=${() => run('set-aside')}>Look at it</button></p>`;
   }
   return nothing;
 }

@@ -8,12 +8,13 @@ import { ARRANGE_COMMANDS, FIND_COMMANDS, PIN_COMMANDS } from './arrange-command
 import { CLIPBOARD_COMMANDS, GRID_COMMANDS, type CellScreens } from './grid-commands.ts';
 import type { MendScreens } from './explaining.ts';
 import { MEND_COMMANDS } from './mend-commands.ts';
+import { KEEP_COMMANDS, type KeepScreens } from './keep-commands.ts';
 import type { PanelScreens } from './side-panels.ts';
 import type { Theme } from './theme.ts';
 import * as ask from './wishes.ts';
 
 /** What the shell can open; commands ask for these and know nothing of how they look. */
-export interface Screens extends CellScreens, MendScreens, PanelScreens {
+export interface Screens extends CellScreens, KeepScreens, MendScreens, PanelScreens {
   openTemplates(): void;
   openKeepTemplate(): void;
   openImport(): void;
@@ -57,14 +58,15 @@ const steps = ([8, 16, 32] as const).map((inchStep): Command => ({
 const marks = (['.', ','] as const).map((mark): Command => ({
   id: `decimal-${mark === '.' ? 'point' : 'comma'}`, label: mark === '.' ? 'Write decimals with a point: 2.5' : 'Write decimals with a comma: 2,5', group: 'Show',
   run: (desk) => {
-    const { decimalMark: _, ...settings } = desk.book.settings;
-    desk.do({ do: 'setSettings', settings: mark === ',' ? { ...settings, decimalMark: mark } : settings });
+    const { show: system, inchStep } = desk.book.settings;
+    desk.do({ do: 'setSettings', settings: { show: system, inchStep, ...(mark === ',' && { decimalMark: mark }) } });
   },
 }));
 
 export const COMMANDS: readonly Command[] = [
   { id: 'undo', label: 'Undo', group: 'Workbook', keys: '$mod+KeyZ', when: (desk) => desk.history.done.length > 0, run: (desk) => desk.undo() },
   { id: 'redo', label: 'Do again', group: 'Workbook', keys: '$mod+Shift+KeyZ', when: (desk) => desk.history.undone.length > 0, run: (desk) => desk.redo() },
+  ...KEEP_COMMANDS,
   { id: 'rename', label: 'Rename the workbook…', group: 'Workbook', run: (_, screens) => screens.openRename() },
   { id: 'side-by-side', label: 'Side by side', group: 'Workbook', keys: 'Alt+KeyB', run: (_, screens) => screens.compare() },
   { id: 'import-chart', label: 'Size chart from a CSV file…', group: 'Workbook', run: (_, screens) => screens.openImport() },

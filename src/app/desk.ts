@@ -33,6 +33,10 @@ export class Desk extends EventTarget {
   sheetId: SheetId;
   /** Why the workbook can only be read here, or `null`. */
   reading: string | null = null;
+  /** The same as a sentence, with what to do. */
+  readingSentence = '';
+  /** How many things of this workbook could not be read and were set aside. */
+  setAside = 0;
   keepState: KeepState = { state: 'keeping', waiting: 0 };
   /** Milliseconds the engine took for the last change. */
   took = 0;
@@ -157,8 +161,15 @@ export class Desk extends EventTarget {
     }, (error: unknown) => this.say(error instanceof Error ? error.message : String(error)));
   }
 
-  setReading(why: string | null): void {
+  setAsideCount(count: number): void {
+    this.setAside = count;
+    this.#changed();
+  }
+
+  /** @param sentence what to say when she tries to change something all the same */
+  setReading(why: string | null, sentence = `Nothing can be changed here: ${why}.`): void {
     this.reading = why;
+    this.readingSentence = why === null ? '' : sentence;
     this.#changed();
   }
 
@@ -196,7 +207,7 @@ export class Desk extends EventTarget {
 
   #apply(edit: Edit, stepOf: (before: Book, applied: Applied, at: string) => Step): Step | null {
     if (this.reading) {
-      this.say(`Nothing can be changed here: ${this.reading}.`);
+      this.say(this.readingSentence);
       return null;
     }
     try {

@@ -7,6 +7,7 @@ import type { FunctionCard } from '../reckoning/index.ts';
 import { cellAt, nameCalled, nameFault, readTemplate, sheetFromTemplate, sheetNameFault, templateFrom, usedArea, type Edit, type Template } from '../workbook/index.ts';
 import { chartSheetEdit } from './chart-edit.ts';
 import type { Screens } from './commands.ts';
+import type { KeepScreens } from './keep-commands.ts';
 import type { Comparing } from './comparing.ts';
 import type { Desk } from './desk.ts';
 import type { MendScreens } from './explaining.ts';
@@ -54,7 +55,7 @@ export class Dialogs {
     this.#get<ReferencePanel>('tt-reference').open(name);
   }
 
-  get screens(): Omit<Screens, keyof CellScreens | keyof PanelScreens | keyof MendScreens | 'openCommands' | 'openReference' | 'compare' | 'setTheme'> {
+  get screens(): Omit<Screens, keyof CellScreens | keyof KeepScreens | keyof PanelScreens | keyof MendScreens | 'openCommands' | 'openReference' | 'compare' | 'setTheme'> {
     return {
       openTemplates: () => { this.#say(''); this.#get<TemplatesPanel>('tt-templates').openStart(); },
       openKeepTemplate: () => this.#get<TemplatesPanel>('tt-templates').openKeep(),
@@ -104,7 +105,10 @@ export class Dialogs {
     on<ImportEvent['detail']>('tt-import', ({ sheetName, chartName, reading }, event) => {
       const { edit, sheet } = chartSheetEdit(reading, { sheet: sheetName, name: chartName }, this.desk().book);
       if (this.desk().do(edit)) this.desk().openSheet(sheet);
-      else event.preventDefault();
+      else {
+        event.preventDefault();
+        this.#get<ImportChart>('tt-import-chart').refuse(this.desk().said);
+      }
     });
     on<{ name: string; blob: Blob }>('tt-save-file', ({ name, blob }) => saveFile(name, blob));
     on('tt-export-comparison', () => {
@@ -120,7 +124,9 @@ export class Dialogs {
     on<{ name: string }>('tt-remove-name', ({ name }) => this.desk().do({ do: 'setName', name, target: null }));
     on<{ name: string; chart: boolean }>('tt-add-name', ({ name, chart }, event) => {
       const taken = nameCalled(this.desk().book, name);
-      if (taken) this.#say(`The name “${taken.name}” is taken. Choose another, or rename that one first.`);
+      if (taken?.area) this.#say(`The name “${taken.name}” is taken. Choose another, or rename that one first.`);
+      // Its cells were removed: it stands for these from now on.
+      else if (taken && this.desk().do({ do: 'setName', name: taken.name, target: { area: this.desk().area, kind: chart ? 'chart' : taken.kind } })) return;
       else if (!nameSelection(this.desk(), name, chart)) this.#say(this.desk().said);
       else return;
       event.preventDefault();

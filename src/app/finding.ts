@@ -1,7 +1,8 @@
 /** Find and replace: what is sought, what was found, and which of it was gone to. */
 import { cellName } from '../formula/index.ts';
+import { startSlices } from '../grid/index.ts';
 import { NO_WISH, type FindWish, type FoundRow } from '../panels/index.ts';
-import { findAll, replaceEdit, sheetById, type FindQuery, type FoundText, type ShownAt } from '../workbook/index.ts';
+import { replaceEdit, rowFinder, sheetById, type FindQuery, type FoundText, type ShownAt, type Sheet } from '../workbook/index.ts';
 import { attempt } from './attempt.ts';
 import { textAt } from './cell-values.ts';
 import type { Desk } from './desk.ts';
@@ -19,11 +20,20 @@ export class Finding {
   /** What the list was made from. */
   #of: readonly unknown[] = [];
   #later: ReturnType<typeof setTimeout> | undefined;
+  /** A look through so many rows that it is done in slices; true when it came to its end. */
+  #looking: Promise<boolean> | null = null;
+  /** The latest look counts. */
+  #turn = 0;
 
   constructor(private readonly desk: () => Desk, private readonly changed: () => void) {}
 
   get count(): number {
     return this.#found.length;
+  }
+
+  /** What there is so far is not all. */
+  get looking(): boolean {
+    return this.#looking !== null;
   }
 
   get rows(): readonly FoundRow[] {
@@ -63,27 +73,32 @@ export class Finding {
 
   /** The next one, or the one before, after the selected cell; round and round. */
   step(by: 1 | -1): void {
-    this.#lookNow();
-    const { count } = this;
-    if (count === 0) {
-      this.desk().say(this.wish.text === '' ? 'Type what is to be found first.' : `“${this.wish.text}” was not found.`);
-      return;
-    }
-    const at = this.at >= 0 ? this.at + by : this.#besideSelection(by);
-    this.go((at + count) % count);
+    this.#whenLooked(() => {
+      const { count } = this;
+      if (count === 0) {
+        this.desk().say(this.wish.text === '' ? 'Type what is to be found first.' : `“${this.wish.text}” was not found.`);
+        return;
+      }
+      const at = this.at >= 0 ? this.at + by : this.#besideSelection(by);
+      this.go((at + count) % count);
+    });
   }
 
   replace(at: number | null, by: string): void {
-    this.#lookNow();
-    const desk = this.desk();
-    const some = at === null ? this.#found : this.#found.slice(at, at + 1);
-    const done = attempt(desk, () => replaceEdit(desk.book, some, this.#query, by));
-    this.sentence = done ? '' : desk.said;
-    if (!done) return;
-    const place = this.at;
-    this.#lookNow();
-    if (at !== null && this.count > 0) this.go(Math.min(place, this.count - 1));
-    else this.at = -1;
+    this.#whenLooked(() => {
+      const desk = this.desk();
+      const some = at === null ? this.#found : this.#found.slice(at, at + 1);
+      const done = attempt(desk, () => replaceEdit(desk.book, some, this.#query, by));
+      this.sentence = done ? '' : desk.said;
+      this.changed();
+      if (!done) return;
+      const place = this.at;
+      this.#whenLooked(() => {
+        if (at !== null && this.count > 0) this.go(Math.min(place, this.count - 1));
+        else this.at = -1;
+        this.changed();
+      });
+    });
   }
 
   get #query(): FindQuery {
@@ -91,19 +106,49 @@ export class Finding {
     return { ...query, sheet: onlySheet ? this.desk().sheetId : null };
   }
 
-  #lookNow(): void {
+  /** Once what is found is what is there now: at once, unless very much has to be looked through. */
+  #whenLooked(then: () => void): void {
     this.refresh();
-    if (this.#later === undefined) return;
-    clearTimeout(this.#later);
-    this.#look();
+    if (this.#later !== undefined) {
+      clearTimeout(this.#later);
+      this.#look();
+    }
+    if (this.#looking) void this.#looking.then((whole) => { if (whole) then(); });
+    else then();
   }
 
   #look(): void {
     this.#later = undefined;
     const desk = this.desk();
     const was = this.#found[this.at];
-    this.#found = findAll(desk.book, this.#query, this.wish.places.result ? shownIn(desk) : undefined);
-    this.at = was ? this.#found.findIndex(({ sheet, row, col, place }) => sheet === was.sheet && row === was.row && col === was.col && place === was.place) : -1;
+    const turn = ++this.#turn;
+    const query = this.#query;
+    const find = rowFinder(query, this.wish.places.result ? shownIn(desk) : undefined);
+    const sheets: readonly Sheet[] = query.text === '' ? [] : desk.book.sheets.filter(({ id }) => query.sheet === null || id === query.sheet);
+    const found: FoundText[] = [];
+    const finish = (): void => {
+      this.#looking = null;
+      this.#found = found;
+      this.at = was ? found.findIndex(({ sheet, row, col, place }) => sheet === was.sheet && row === was.row && col === was.col && place === was.place) : -1;
+      this.changed();
+    };
+    const total = sheets.reduce((sum, sheet) => sum + sheet.rows.length, 0);
+    let [at, row] = [0, 0];
+    const looking = startSlices(total, () => {
+      if (turn !== this.#turn) return false;
+      while (row >= sheets[at]!.rows.length) [at, row] = [at + 1, 0];
+      for (const each of find(sheets[at]!, row)) found.push(each);
+      row += 1;
+      return true;
+    });
+    if (!looking) {
+      finish();
+      return;
+    }
+    this.#looking = looking.then((whole) => {
+      if (whole) finish();
+      return whole;
+    });
     this.changed();
   }
 

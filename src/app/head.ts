@@ -27,7 +27,7 @@ export function head(desk: Desk, { sheetsOpen, comparing, openSheets, run }: Hea
   return html`<header>
     <button class="menu" aria-expanded=${sheetsOpen} @click=${openSheets}>☰ Sheets</button>
     <div class="title"><h1><button title="Rename" @click=${() => run('rename')}>${book.title}</button></h1>
-      <span class="whom ${kept.trouble ? 'not' : ''}">${book.person ? `for ${book.person} · ` : ''}${kept.words}</span></div>
+      <span class="whom ${kept.trouble ? 'not' : ''}">${kept.words}${book.person ? ` · for ${book.person}` : ''}</span></div>
     <fieldset><legend>How lengths show</legend><span class="choice shown">${SYSTEMS.map(({ show, label, title }) => html`
       <button title=${title} aria-pressed=${book.settings.show === show} @click=${() => run(`show-${show}`)}>${label}</button>`)}</span></fieldset>
     <select class="roomy shown" aria-label="Inches shown to" title="Inches shown to the nearest" @change=${(event: Event) => run(`inches-${(event.target as HTMLSelectElement).value}`)}>

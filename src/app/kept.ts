@@ -6,12 +6,19 @@ export function keptInWords(desk: Desk): { readonly words: string; readonly trou
   const { keepState } = desk;
   switch (keepState.state) {
     case 'kept':
-      return { words: keepState.at ? `kept on this device, ${clock(keepState.at)}` : 'kept on this device', trouble: false };
+      return { words: keepState.at ? `kept at ${clock(keepState.at)} on this device` : 'kept on this device', trouble: false };
     case 'keeping':
       return { words: 'keeping…', trouble: false };
     case 'not kept':
       return { words: `not kept: ${keepState.sentence}`, trouble: true };
   }
+}
+
+/** "25 November 2026, 14:02". */
+export function whenInWords(at: string): string {
+  const time = new Date(at);
+  if (Number.isNaN(time.getTime())) return 'at an unknown time';
+  return time.toLocaleString('en-GB', { day: 'numeric', month: 'long', year: 'numeric', hour: '2-digit', minute: '2-digit' }).replace(' at ', ', ');
 }
 
 function clock(at: string): string {

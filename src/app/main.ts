@@ -1,9 +1,11 @@
 /** Start: the look, the workbook that was kept (or the demo garment), the page; then the engine. */
 import { tokens } from '../look/index.ts';
-import { Database, Keeper, TemplateStore, askToPersist, claim } from '../keeping/index.ts';
+import { Database, Keeper, Shelf, TemplateStore, askToPersist, claim, newBookId } from '../keeping/index.ts';
 import { Supervisor, startReckonWorker } from '../reckoning/index.ts';
+import { addressOf, bookAtAddress, goTo, warnBeforeLeaving } from './address.ts';
 import { demoBook, demoOpens } from './demo.ts';
 import { Desk } from './desk.ts';
+import { takeDroppedFiles } from './dropped-files.ts';
 import { App } from './shell.ts';
 import { restoreTheme } from './theme.ts';
 
@@ -12,6 +14,7 @@ restoreTheme();
 
 const database = new Database();
 const keeper = new Keeper(database);
+const shelf = new Shelf(database);
 const { desk, problems, from } = await openDesk();
 
 const app = new App();
@@ -27,26 +30,37 @@ if (from === 'nothing') {
   // Typing into a stand-in would only hide the workbook that could not be read.
   desk.setReading('the workbook kept here cannot be read just now');
 } else {
+  // From now on this tab stays with this workbook, whichever another tab uses last.
+  addressOf(desk.book.id);
   const { mode } = await claim(desk.book.id, () => void takeOver());
-  if (mode === 'reading') desk.setReading('open in another tab');
+  if (mode === 'reading') desk.setReading('open in another tab', 'This tab is only reading, because the workbook is open in another tab; change it there, or close that tab and this one goes on.');
   else if (from === 'demo') void keeper.begin(desk.book);
   else void keeper.steps().then((steps) => desk.remember(steps));
+  void shelf.opened(desk.book.id).then(() => shelf.emptyBin()).catch(() => undefined);
+  void keeper.aside().then((aside) => desk.setAsideCount(aside.length), () => undefined);
 }
-if (problems.length) desk.say(problems.join(' '));
+if (from === 'nothing') desk.say(problems.join(' '));
+else if (problems.length) desk.say(`${problems[0]} “Look at it” shows all that was set aside.`);
 
 // The browser asks its own question for this, so not before she has typed something worth keeping.
 desk.addEventListener('change', function asked() {
   if (desk.history.done.length === 0) return;
   desk.removeEventListener('change', asked);
-  void askToPersist();
+  void askToPersist().then((protection) => { app.keep.protection = protection; });
 });
+warnBeforeLeaving(keeper);
+app.keep.use({ keeper, shelf, go: goTo });
+takeDroppedFiles(window, app.keep, desk);
 
 void app.useTemplates(new TemplateStore(database));
 app.learn(await engine.catalogue());
 
 async function openDesk(): Promise<{ desk: Desk; problems: readonly string[]; from: 'kept' | 'demo' | 'nothing' }> {
   try {
-    const loaded = await keeper.load();
+    const wanted = bookAtAddress();
+    // What the address names may have been thrown away since.
+    const here = wanted !== null && (await shelf.list()).some(({ id, binnedAt }) => id === wanted && binnedAt === null);
+    const loaded = await keeper.load(here ? wanted : undefined);
     return loaded
       ? { desk: new Desk(loaded.book), problems: loaded.problems, from: 'kept' }
       : { desk: demoDesk(), problems: [], from: 'demo' };
@@ -56,8 +70,7 @@ async function openDesk(): Promise<{ desk: Desk; problems: readonly string[]; fr
 }
 
 function demoDesk(): Desk {
-  // Not randomUUID: that is missing where the page is served without TLS on a home network.
-  const desk = new Desk(demoBook(crypto.getRandomValues(new Uint32Array(4)).join('-')));
+  const desk = new Desk(demoBook(newBookId()));
   desk.selectArea(demoOpens(desk.book));
   return desk;
 }

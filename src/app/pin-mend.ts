@@ -36,5 +36,6 @@ function rounded(figure: Quantity, way: 'atLeast' | 'atMost' | 'just', inchStep:
   // Rounded down to nothing, a small figure would be no figure any more.
   if (steps === 0 && Math.abs(figure.value) > 1e-9) return exactText(figure);
   const whole = inBase(Number((steps * size).toPrecision(12)), unit);
-  return inch ? show(whole, { system: 'own', inchStep: 32, unit: 'in' }).main.replace('−', '-') : exactText(whole);
+  // As it is typed: 1/8, not the one character for it.
+  return inch ? show(whole, { system: 'own', inchStep: 32, unit: 'in' }).main.normalize('NFKC').replace('\u2044', '/').replace('−', '-') : exactText(whole);
 }

@@ -6,7 +6,7 @@ import { cellAt, sheetById, type Acknowledged, type Cell, type CellAddress, type
 import type { Desk } from './desk.ts';
 import { mendOf } from './pin-mend.ts';
 import { acknowledgedOf } from './pin-texts.ts';
-import { rowLabel } from './places.ts';
+import { columnLabel, rowLabel } from './places.ts';
 import { showAsFor } from './sheet-view.ts';
 
 export interface Pin extends CellAddress {
@@ -157,14 +157,20 @@ export class Pins {
     const mend = mendOf(pin.caution, book);
     const target = mend && sheetById(book, mend.cell.sheet);
     return {
-      id: idOf(pin), area: areaOf(pin), place: cellName(pin.row, pin.col), label: rowLabel(sheet, pin.row, pin.col),
+      id: idOf(pin), area: areaOf(pin), place: cellName(pin.row, pin.col), label: labelOf(sheet, pin),
       sentence: this.#words(pin), note: pin.acknowledged?.note ?? null,
       mend: mend && target ? {
-        to: mend.raw, label: rowLabel(target, mend.cell.row, mend.cell.col),
+        to: mend.raw, label: labelOf(target, mend.cell),
         place: `${cellName(mend.cell.row, mend.cell.col)}${target.id === sheet.id ? '' : ` of ${target.name}`}`,
       } : null,
     };
   }
+}
+
+/** "Ease on this body, Bust". */
+function labelOf(sheet: Sheet, { row, col }: CellAddress): string {
+  const [of, level] = [rowLabel(sheet, row, col), columnLabel(sheet, row, col)];
+  return of !== '' && level !== '' ? `${of}, ${level}` : of || level;
 }
 
 const idOf = ({ sheet, row, col, caution: { print } }: Pin): string => `${sheet},${row},${col} ${print}`;

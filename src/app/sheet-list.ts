@@ -46,6 +46,8 @@ export class SheetList extends LitElement {
         ${this.#way('import-chart', 'Size chart from CSV', 'a file, or pasted text')}
         ${this.#way('sheet-blank', 'Blank sheet', '')}
       </ul>
+      <h2 id="books">Another workbook</h2>
+      <ul aria-labelledby="books">${this.#way('shelf', 'Workbooks on this device', 'open, copy, files, the bin')}</ul>
     `;
   }
 

@@ -37,7 +37,7 @@ export function sheetView(sheet: Sheet, results: Results, as: ShowAs, waiting: b
     tall: tallRows(sheet),
     ...(sheet.filter && { filtered: (col: number) => conditionOf(sheet, col) }),
     // All that `cell` reads must be told here.
-    rowState: (row) => [sheet.rows[row], results.stampOf(sheet.id, row), as.system, as.inchStep, waiting && hasUnanswered(sheet, row, results)],
+    rowState: (row) => [sheet.rows[row], results.stampOf(sheet.id, row), as.system, as.inchStep, as.decimalMark, waiting && hasUnanswered(sheet, row, results)],
     cell: (row, col) => {
       const cell = cellAt(sheet, row, col);
       return cell || results.at(sheet.id, row, col).kind !== 'empty' ? cellView(cell, row, col, sheet, results, as, waiting) : null;

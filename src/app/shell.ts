@@ -22,6 +22,7 @@ import { Dialogs } from './dialogs.ts';
 import { Explaining } from './explaining.ts';
 import { functionIn } from './function-reference.ts';
 import { head } from './head.ts';
+import { KeepDialogs } from './keep-dialogs.ts';
 import { Losing } from './losing.ts';
 import { goTo, nameSelection, nameOf } from './naming.ts';
 import { OnScreenKeyboard } from './on-screen-keyboard.ts';
@@ -53,6 +54,7 @@ export class App extends LitElement {
   readonly #clipboard = new Clipboard();
   readonly #cells = new CellWishes(this, () => this.desk);
   readonly #dialogs = new Dialogs(this, () => this.desk, () => this.#comparing);
+  readonly keep = new KeepDialogs(this, () => this.desk);
   readonly #panels = new SidePanels(this, () => this.desk, (panel) => this.#show(panel));
   readonly #explaining = new Explaining(this, () => this.desk);
   readonly #typing = new Typing(this, () => this.desk, () => this.grid.focus());
@@ -113,7 +115,7 @@ export class App extends LitElement {
     const remark = remarkOn(raw);
     return html`
       ${head(desk, { sheetsOpen: this.#over.has('sheets'), comparing, openSheets: () => this.#over.open('sheets'), run: (id) => this.#run(id) })}
-      ${banner(desk)}
+      ${banner(desk, (id) => this.#run(id))}
       <tt-sheet-list class=${this.#over.has('sheets') ? 'open' : ''} @keydown=${this.#over.escape} .sheets=${book.sheets} .current=${sheet.id} .pins=${this.#panels.pins.counts}
         @tt-open-sheet=${(event: CustomEvent<{ sheet: number }>) => { this.#over.show(null); desk.openSheet(event.detail.sheet); this.grid.focus(); }}
         @tt-run=${(event: CustomEvent<{ id: string }>) => { this.#over.show(null); this.#run(event.detail.id); }}></tt-sheet-list>
@@ -142,6 +144,7 @@ export class App extends LitElement {
       <div class="aloud" role="status" aria-live="polite">${desk.said}</div>
       <div class="aloud" role="status" aria-live="polite">${this.#explaining.aloud}</div>
       ${this.#dialogs.render()}
+      ${this.keep.render()}
       ${this.#panels.renderDialogs()}
       <tt-losses></tt-losses>
       <tt-two-readings></tt-two-readings>
@@ -185,6 +188,7 @@ export class App extends LitElement {
     this.#typing.listen(renderRoot);
     this.#losing.listen(renderRoot);
     this.#dialogs.listen(renderRoot);
+    this.keep.listen(renderRoot);
     this.#panels.listen(renderRoot);
     on('tt-put-example', () => { this.#wasEditing = false; });
     on('tt-close-reference', () => {
@@ -246,6 +250,7 @@ export class App extends LitElement {
     if (when && !when(desk)) return;
     run(desk, {
       ...this.#dialogs.screens,
+      ...this.keep.screens,
       ...this.#cells.screens,
       ...this.#panels.screens,
       ...this.#explaining.screens,

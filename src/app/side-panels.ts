@@ -88,7 +88,7 @@ export class SidePanels {
       case 'find': {
         const finding = this.#finding;
         finding.refresh();
-        return html`<tt-find .wish=${finding.wish} .found=${finding.rows} .count=${finding.count} .at=${finding.at} .sheetName=${desk.sheet.name} .sentence=${finding.sentence} ?readonly=${readonly}></tt-find>`;
+        return html`<tt-find .wish=${finding.wish} .found=${finding.rows} ?looking=${finding.looking} .count=${finding.count} .at=${finding.at} .sheetName=${desk.sheet.name} .sentence=${finding.sentence} ?readonly=${readonly}></tt-find>`;
       }
       case 'format': {
         const { row, col } = desk.selection.focus;

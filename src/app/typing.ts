@@ -57,10 +57,13 @@ export class Typing {
   }
 
   /** Where cells can only be read, a key that would type says why it does not. */
-  #sayReading({ key, ctrlKey, metaKey, altKey, target }: KeyboardEvent): void {
-    const { reading } = this.desk();
-    const types = (key.length === 1 && key !== ' ' && !ctrlKey && !metaKey && !altKey) || ['F2', 'Delete', 'Backspace', 'Enter'].includes(key);
-    if (reading !== null && types && (target as Element).matches('tt-grid, tt-entry-line')) this.desk().say(`Nothing can be changed here: ${reading}.`);
+  #sayReading(event: KeyboardEvent): void {
+    const desk = this.desk();
+    const { key, ctrlKey, metaKey, altKey } = event;
+    const types = (key.length === 1 && key !== ' ' && !ctrlKey && !metaKey && !altKey) || ['F2', 'Delete', 'Backspace'].includes(key);
+    if (desk.reading === null || !types) return;
+    const grid = (event.target as Element).matches('tt-grid');
+    if (grid || event.composedPath()[0] instanceof HTMLTextAreaElement) desk.say(desk.readingSentence);
   }
 
   get #manner(): Manner {

@@ -33,6 +33,11 @@ const TAPE = new Set([2, 4, 8, 16, 32, 64]);
 /** Units that may follow a bigger one in one length: `1 yd 4 in`, `5'6"`. */
 const SMALLER: Readonly<Partial<Record<UnitCode, readonly UnitCode[]>>> = { yd: ['ft', 'in'], ft: ['in'] };
 
+/** Amounts from here on have more figures than a double keeps; a cell does not take them either. */
+const TOO_LARGE = 1e15;
+
+const shortened = (figure: string): string => (figure.length > 24 ? `${figure.slice(0, 24)}…` : figure);
+
 export function startsFraction(character: string): boolean {
   return character in CHARACTERS;
 }
@@ -46,6 +51,9 @@ export function scanFigure(text: string, at: number, before: string): Figure {
   if (amount.kind === 'bad') return amount;
   const unit = scanUnit(text, amount.end);
   if (unit === undefined) return bare(text, at, amount);
+  if (amount.whole >= TOO_LARGE) {
+    return { kind: 'bad', end: unit.end, sentence: `${quoted(shortened(text.slice(at, unit.end)))} is larger than any measure that can be counted exactly: check its figures.` };
+  }
   if (amount.slash !== undefined && !fits(amount, unit.unit)) return misfit(text, at, amount, unit);
   if (amount.slash === '/' && !amount.mixed && (before === '/' || before === '÷')) {
     const piece = text.slice(at, unit.end);

@@ -4,11 +4,11 @@ import { distance } from 'fastest-levenshtein';
 /** Without accents, capitals and signs: `Büste` and `BUSTE` are the same slip away from `bust`. */
 const plain = (word: string): string => word.normalize('NFD').replace(/[\p{M}\s._]/gu, '').toLowerCase();
 
-/** `undefined` when none is near: at most one slip in three letters, counted as letters put in, left out or exchanged. */
+/** `undefined` when none is near: at most one slip for every three letters, counted as letters put in, left out or exchanged. */
 export function nearest(word: string, known: Iterable<string>): string | undefined {
   const sought = plain(word);
   let found: string | undefined;
-  let least = Math.max(1, Math.floor(sought.length / 3)) + 1;
+  let least = Math.ceil(sought.length / 3) + 1;
   for (const each of known) {
     const other = plain(each);
     if (Math.abs(other.length - sought.length) >= least) continue;

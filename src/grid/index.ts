@@ -10,6 +10,7 @@ export { joinEntryLine } from './join.ts';
 export { Kept } from './kept.ts';
 export { keys } from './keys.ts';
 export { areaOf } from './select.ts';
+export { startSlices } from './slices.ts';
 export { fromClipboard, toHtml, toTsv, type Table } from './clipboard.ts';
 export { MOST_THREADS } from './threads.ts';
 export type { ClipDetail, ColumnWidth, CommitDetail, EditDetail, EditEndDetail, FillDetail, GridEvent, GridEvents, MenuDetail, PasteDetail, Then } from './events.ts';

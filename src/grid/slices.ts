@@ -11,12 +11,25 @@ const pause = (): Promise<void> => (globalThis as { scheduler?: Scheduler }).sch
 
 /** Calls `each` with 0 up to `count`, as many as fit into a slice at a time. Stops early when `each` gives false, and says whether it came to the end. */
 export async function inSlices(count: number, each: (index: number) => boolean | void): Promise<boolean> {
-  let until = performance.now() + SLICE;
-  for (let index = 0; index < count; index++) {
-    if (each(index) === false) return false;
-    if (performance.now() < until) continue;
-    await pause();
-    until = performance.now() + SLICE;
-  }
-  return true;
+  return startSlices(count, each) ?? true;
+}
+
+/** As `inSlices`, but `null` when all of it fitted into the first slice and is done. */
+export function startSlices(count: number, each: (index: number) => boolean | void): Promise<boolean> | null {
+  let index = 0;
+  let stopped = false;
+  const slice = (): boolean => {
+    const until = performance.now() + SLICE;
+    while (index < count) {
+      if (each(index++) === false) stopped = true;
+      if (stopped || performance.now() >= until) break;
+    }
+    return stopped || index >= count;
+  };
+  if (slice()) return stopped ? Promise.resolve(false) : null;
+  const rest = async (): Promise<boolean> => {
+    do await pause(); while (!slice());
+    return !stopped;
+  };
+  return rest();
 }

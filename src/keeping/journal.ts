@@ -56,7 +56,8 @@ export function writeEntries(database: Database, known: number | null, entries: 
     const journal = transaction.objectStore('journal');
     for (const entry of entries) if (entry.seq > (stored?.seq ?? 0)) await journal.add(entry);
     // What is worked on is not thrown away.
-    const { binnedAt: _, ...marks } = marksOf(stored);
+    const marks = marksOf(stored);
+    delete marks.binnedAt;
     await transaction.objectStore('shelf').put({ ...marks, ...card });
   });
 }
@@ -73,7 +74,7 @@ export function writeSnapshot(database: Database, known: number | null, snapshot
 }
 
 /** What stands on a card that a writer knows nothing of. */
-function marksOf(card: ShelfCard | undefined): Pick<ShelfCard, 'openedAt' | 'savedAt' | 'putAway' | 'binnedAt'> {
+function marksOf(card: ShelfCard | undefined): { openedAt?: string; savedAt?: string; putAway?: true; binnedAt?: string } {
   if (!card) return {};
   const { openedAt, savedAt, putAway, binnedAt } = card;
   return { ...(openedAt && { openedAt }), ...(savedAt && { savedAt }), ...(putAway && { putAway }), ...(binnedAt && { binnedAt }) };

@@ -77,7 +77,8 @@ export class Shelf {
     const found = await this.read(id);
     if (!found) throw new KeepingTrouble('gone');
     const { book, problems } = found;
-    return { id: await this.add({ ...book, title: copyTitle(book.title) }), problems };
+    const titles = new Set((await this.list()).map(({ title }) => title));
+    return { id: await this.add({ ...book, title: copyTitle(book.title, titles) }), problems };
   }
 
   /**
@@ -102,7 +103,7 @@ export class Shelf {
   }
 
   takeOut(id: string): Promise<void> {
-    return this.#mark(id, ({ putAway: _, ...card }) => card);
+    return this.#mark(id, (card) => without(card, 'putAway'));
   }
 
   throwAway(id: string): Promise<void> {
@@ -110,7 +111,7 @@ export class Shelf {
   }
 
   takeBack(id: string): Promise<void> {
-    return this.#mark(id, ({ binnedAt: _, ...card }) => card);
+    return this.#mark(id, (card) => without(card, 'binnedAt'));
   }
 
   /** A workbook that is not stored yet has no card to say it on. */
@@ -161,7 +162,20 @@ async function mustHave(transaction: Pick<Writing, 'objectStore'>, id: string): 
   return card;
 }
 
-const copyTitle = (title: string): string => `${title} (copy)`.slice(0, 200).trim();
+/** "Skirt (copy)", "Skirt (copy 2)": none that is there already. */
+function copyTitle(title: string, taken: ReadonlySet<string>): string {
+  const first = title.replace(/ \(copy( \d+)?\)$/, '').slice(0, 180).trim();
+  for (let number = 1; ; number++) {
+    const wish = `${first} (copy${number === 1 ? '' : ` ${number}`})`.trim();
+    if (!taken.has(wish)) return wish;
+  }
+}
+
+function without(card: ShelfCard, mark: 'putAway' | 'binnedAt'): ShelfCard {
+  const rest = { ...card };
+  delete rest[mark];
+  return rest;
+}
 
 /** How many whole days a workbook still lies in the bin. */
 export function daysLeft(binnedAt: string, now = new Date()): number {

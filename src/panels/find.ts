@@ -54,6 +54,8 @@ export class FindPanel extends LitElement {
   @property({ attribute: false }) found: readonly FoundRow[] = [];
   /** How many there are in all. */
   @property({ type: Number }) count = 0;
+  /** Very much is being looked through: what was found is still that of before. */
+  @property({ type: Boolean }) looking = false;
   /** The one gone to; -1 for none. */
   @property({ type: Number }) at = -1;
   @property() sheetName = '';
@@ -115,6 +117,7 @@ export class FindPanel extends LitElement {
   #counted(): string {
     const { wish, count, at } = this;
     if (wish.text === '') return '';
+    if (this.looking) return 'Looking…';
     if (count === 0) return `“${wish.text}” was not found.`;
     return at >= 0 ? `${at + 1} of ${count.toLocaleString('en')}` : `${count.toLocaleString('en')} found`;
   }

@@ -222,6 +222,12 @@ export class ImportChart extends LitElement {
     this.#read();
   }
 
+  /** Why the sheet could not be made. */
+  refuse(sentence: string): void {
+    this.sentence = sentence;
+    void this.updateComplete.then(() => this.renderRoot.querySelector('[role=alert]')?.scrollIntoView({ block: 'nearest' }));
+  }
+
   #read() {
     const { source, choices } = this;
     if (!source) return;

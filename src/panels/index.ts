@@ -24,3 +24,5 @@ export type { Block, BlockColumn } from './block-columns.ts';
 export { CellFormatPanel, type LookChange } from './cell-format.ts';
 export { ReferencePanel, type PutExampleEvent } from './reference.ts';
 export { type Tried } from './reference-card.ts';
+export { ShelfPanel, type BookWish, type PartFile, type ShelfRow } from './shelf.ts';
+export { SetAsidePanel, type AsideRow } from './set-aside.ts';

@@ -69,7 +69,8 @@ export class PinsPanel extends LitElement {
   #wasHere = false;
 
   override focus(options?: FocusOptions): void {
-    (this.note ?? this.renderRoot.querySelector<HTMLElement>('li[data-at] button, li button, header button'))?.focus(options);
+    const first = (selector: string): HTMLElement | null => this.renderRoot.querySelector(selector);
+    (this.note ?? first('li[data-at] button') ?? first('li button') ?? first('header button'))?.focus(options);
   }
 
   override render(): TemplateResult {
@@ -113,7 +114,7 @@ export class PinsPanel extends LitElement {
         ${mend && note === null ? html`<button ?disabled=${this.readonly} @click=${() => this.#send('tt-mend-pin', { id })}>Mend: put ${mend.to} in ${mend.place}${mend.label ? ` (${mend.label})` : ''}</button>` : nothing}
         ${note === null
           ? html`<button ?disabled=${this.readonly} aria-label=${`Acknowledge the pin on ${of}`} @click=${() => this.#send('tt-ask-pin', { id })}>Acknowledge…</button>`
-          : html`<button ?disabled=${this.readonly} aria-label=${`Pin ${of} again`} @click=${() => this.#send('tt-pin-again', { id })}>Pin again</button>`}
+          : html`<button ?disabled=${this.readonly} aria-label=${`Pin again: ${of}`} @click=${() => this.#send('tt-pin-again', { id })}>Pin again</button>`}
       </div>`}
     </li>`;
   }

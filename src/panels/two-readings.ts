@@ -21,6 +21,7 @@ export interface Readings {
 export class TwoReadingsPanel extends LitElement {
   static override styles = [controls, css`
     dialog { width: min(520px, calc(100vw - 24px)); }
+    .question:focus { outline: none; }
     .choices { display: grid; gap: var(--gap-2); margin: var(--gap-3) 0; }
     .choices button { text-align: left; padding: var(--gap-2) var(--gap-3); overflow-wrap: anywhere; }
     .choices span { display: block; color: var(--soft); font-size: var(--size-small); }
@@ -34,6 +35,8 @@ export class TwoReadingsPanel extends LitElement {
     this.readings = readings;
     this.#choice = null;
     this.dialog.showModal();
+    // Not on a choice: keys that were meant for the next cell must not make it.
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.question')?.focus());
   }
 
   override render(): TemplateResult {
@@ -41,7 +44,7 @@ export class TwoReadingsPanel extends LitElement {
     return html`<dialog aria-labelledby="title" @close=${this.#closed}>
       <header><h2 id="title">${piece} in ${place} can be read in two ways</h2></header>
       <div class="body">
-        <p>Which is meant?</p>
+        <p class="question" tabindex="-1">Which is meant? Press Tab to choose.</p>
         <div class="choices">
           <button @click=${() => this.#choose('oneNumber')}>${oneNumber}<span>${piece} is one number</span></button>
           <button @click=${() => this.#choose('twoArguments')}>${twoArguments}<span>the comma parts two values; a ; always does</span></button>

@@ -27,7 +27,7 @@ export function workingFault(sentence: string, fault: WorkingFault | undefined, 
     ${cause ? html`<p class="mend"><span>It begins in ${cause.text}.</span>
       <button @click=${() => asks.go(cause.cell)}>Go to ${cause.text}${causeKeys ? html` <kbd>${causeKeys}</kbd>` : nothing}</button></p>` : nothing}
     ${circle ? loop(circle, asks) : nothing}
-    ${mends.map((mend, at) => html`<p class="mend">${mend.wrong === mends[at - 1]?.wrong ? nothing : html`<span>${mend.wrong}</span>`}
+    ${mends.map((mend, at) => html`<p class="mend">${mend.wrong === mends[at - 1]?.wrong || sentence.includes(mend.wrong.slice(0, -1)) ? nothing : html`<span>${mend.wrong}</span>`}
       <button @click=${() => asks.mend(at)}>${mend.label}${mend.keys ? html` <kbd>${mend.keys}</kbd>` : nothing}</button></p>`)}`;
 }
 

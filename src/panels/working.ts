@@ -95,7 +95,7 @@ export class WorkingPanel extends LitElement {
       ` : html`<p class="soft">${figures.rounding(result)}</p>`}
       ${tree ? workingTree(tree, working.treeCut === true, figures, go) : nothing}
       ${inner.length ? innerCalls(inner, figures, go) : nothing}
-      ${!call && !tree && working.uses.length ? html`<h3>Uses</h3><dl>${working.uses.map((use) => html`
+      ${!call && !tree && !working.fault?.circle && working.uses.length ? html`<h3>Uses</h3><dl>${working.uses.map((use) => html`
         <dt><button class="bare" title="Go to it" @click=${() => go(use.area)}>${use.text} ↗</button></dt>
         <dd>${use.value ? figures.main(use.value) : html`<span class="soft">several cells</span>`}</dd>`)}</dl>` : nothing}
     `;

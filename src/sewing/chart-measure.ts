@@ -110,7 +110,8 @@ export class ChartMeasure {
 
   /** The range of a size, if it has one. */
   rangeAt(place: number): RangeOfSize | undefined {
-    this.rangeByPlace ??= new Map(this.ranged ? this.ranges.map((range) => [range.place, range]) : []);
+    if (!this.ranged) return undefined;
+    this.rangeByPlace ??= new Map(this.ranges.map((range) => [range.place, range]));
     return this.rangeByPlace.get(place);
   }
 

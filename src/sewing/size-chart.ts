@@ -51,7 +51,8 @@ export class SizeChart {
 
   private find(asked: string): ChartMeasure | Fault {
     const { words } = measureLabel(asked);
-    const all = this.readings.flatMap((reading) => [...reading.measures.values()]);
+    const exact = this.readings.flatMap(({ measures }) => measures.get(words) ?? []);
+    const all = exact.length > 0 ? exact : this.readings.flatMap(({ measures }) => [...measures.values()]);
     const each = words.split(' ');
     const ways: ((name: string) => boolean)[] = [
       (name) => name === words,

@@ -44,8 +44,8 @@ interface Field {
   readonly sign: string;
 }
 
-/** First characters that make a spreadsheet program work a text out (OWASP, CSV Injection). */
-const FORMULA_START = /^[=+\-@\t\r]./s;
+/** First characters that make a spreadsheet program work a text out (OWASP, CSV Injection); a line break in front is dropped by some. */
+const FORMULA_START = /^[=+\-@\t\r\n]./s;
 
 /** Whether a text needs an apostrophe; real figures such as "-3/8 in" and "-2.5" do not. */
 export function needsGuard(text: string): boolean {

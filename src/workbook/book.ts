@@ -1,5 +1,5 @@
 /** Empty workbooks and looking things up in full ones. */
-import { sameName } from '../formula/index.ts';
+import { isFormula, sameName } from '../formula/index.ts';
 import type { Area, Book, Cell, NamedArea, Sheet, SheetId } from './types.ts';
 
 /** A workbook with one empty sheet. */
@@ -68,6 +68,18 @@ export function* filledCells(sheet: Sheet, within?: Omit<Area, 'sheet'>): Genera
     for (let col = left; col <= lastCol; col++) {
       const cell = cells[col];
       if (cell) yield { row, col, cell };
+    }
+  }
+}
+
+/** Every cell with a formula. */
+export function* formulaCells(sheet: Sheet): Generator<PlacedCell> {
+  for (let row = 0; row < sheet.rows.length; row++) {
+    const cells = sheet.rows[row];
+    if (!cells) continue;
+    for (let col = 0; col < cells.length; col++) {
+      const cell = cells[col];
+      if (cell && isFormula(cell.raw)) yield { row, col, cell };
     }
   }
 }

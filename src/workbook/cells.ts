@@ -114,22 +114,30 @@ export function withCells(sheet: Sheet, changes: Iterable<CellChange>): CellsCha
   const rows = new Map<number, (Cell | undefined)[]>();
   const before: CellChange[] = [];
   const typed: TypedCell[] = [];
+  // Changes mostly come row by row: the row in hand is not looked up again for each.
+  let at = -1;
+  let given: Row | undefined;
+  let cells: (Cell | undefined)[] | undefined;
   for (const change of changes) {
     checkChange(sheet, change);
     const row = change.row + 0; // -0 is 0
     const col = change.col + 0;
-    const old = rows.has(row) ? rows.get(row)?.[col] : sheet.rows[row]?.[col];
+    if (row !== at) {
+      at = row;
+      cells = rows.get(row);
+      given = sheet.rows[row];
+    }
+    const old = (cells ?? given)?.[col];
     const cell = normalCell(change.cell);
     if (sameCell(old, cell)) continue;
-    let cells = rows.get(row);
-    if (!cells) rows.set(row, cells = sheet.rows[row]?.slice() ?? []);
+    if (!cells) rows.set(row, cells = given?.slice() ?? []);
     put(cells, col, cell);
     before.push({ row, col, cell: old ?? null });
     if ((old?.raw ?? '') !== (cell?.raw ?? '')) typed.push({ row, col, raw: cell?.raw ?? '' });
   }
   if (before.length === 0) return { sheet, before, typed };
   const list = sheet.rows.slice();
-  for (const [row, cells] of rows) put(list, row, normalRow(cells));
+  for (const [row, changed] of rows) put(list, row, normalRow(changed));
   return { sheet: { ...sheet, rows: normalRows(list) }, before: before.reverse(), typed };
 }
 

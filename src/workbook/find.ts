@@ -1,9 +1,9 @@
 /** Find and replace: in what was typed, in formulas, in notes, and (to find only) in what formulas give. */
 import { isFormula } from '../formula/index.ts';
-import { cellAt, filledCells, sheetById } from './book.ts';
+import { cellAt, sheetById } from './book.ts';
 import { plural } from './limits.ts';
 import { EditRefused } from './refused.ts';
-import type { Book, Cell, CellChange, Edit, SheetId } from './types.ts';
+import type { Book, Cell, CellChange, Edit, Sheet, SheetId } from './types.ts';
 
 export type FindPlace = 'value' | 'formula' | 'note' | 'result';
 
@@ -39,29 +39,45 @@ function patternOf({ text, whole, matchCase }: FindQuery): RegExp {
   return new RegExp(whole ? `^\\s*${plain}\\s*$` : plain, matchCase ? 'gu' : 'giu');
 }
 
+/** Finds in one row at a time, so that whoever looks through very many can do it in slices. */
+export type RowFinder = (sheet: Sheet, row: number) => readonly FoundText[];
+
+const NONE: readonly FoundText[] = [];
+
+export function rowFinder(query: FindQuery, shownAt?: ShownAt): RowFinder {
+  if (query.text === '') return () => NONE;
+  const pattern = patternOf(query);
+  const { places } = query;
+  return (sheet, row) => {
+    let found: FoundText[] | null = null;
+    const look = (col: number, place: FindPlace, text: string): void => {
+      const times = text.match(pattern)?.length ?? 0;
+      if (times > 0) (found ??= []).push({ sheet: sheet.id, row, col, place, text, times });
+    };
+    const cells = sheet.rows[row] ?? [];
+    for (let col = 0; col < cells.length; col++) {
+      const cell = cells[col];
+      if (!cell) continue;
+      if (isFormula(cell.raw)) {
+        if (places.formula) look(col, 'formula', cell.raw);
+        if (places.result && shownAt) look(col, 'result', shownAt(sheet.id, row, col));
+      } else if (places.value && cell.raw !== '') look(col, 'value', cell.raw);
+      if (places.note && cell.note) look(col, 'note', cell.note);
+    }
+    return found ?? NONE;
+  };
+}
+
 /** All places in the order of the sheets and in reading order; none for an empty text. */
 export function findAll(book: Book, query: FindQuery, shownAt?: ShownAt): readonly FoundText[] {
-  if (query.text === '') return [];
-  const pattern = patternOf(query);
+  if (query.text === '') return NONE;
+  const findIn = rowFinder(query, shownAt);
   const found: FoundText[] = [];
   for (const sheet of book.sheets) {
     if (query.sheet !== null && sheet.id !== query.sheet) continue;
-    for (const { row, col, cell } of filledCells(sheet)) {
-      for (const [place, text] of textsOf(cell, () => shownAt?.(sheet.id, row, col) ?? '')) {
-        const times = query.places[place] ? text.match(pattern)?.length ?? 0 : 0;
-        if (times > 0) found.push({ sheet: sheet.id, row, col, place, text, times });
-      }
-    }
+    for (let row = 0; row < sheet.rows.length; row++) for (const each of findIn(sheet, row)) found.push(each);
   }
   return found;
-}
-
-function textsOf(cell: Cell, shown: () => string): readonly (readonly [FindPlace, string])[] {
-  const texts: [FindPlace, string][] = [];
-  if (isFormula(cell.raw)) texts.push(['formula', cell.raw], ['result', shown()]);
-  else if (cell.raw !== '') texts.push(['value', cell.raw]);
-  if (cell.note) texts.push(['note', cell.note]);
-  return texts;
 }
 
 /** A text in pieces, for marking what was found in it. */

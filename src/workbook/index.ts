@@ -40,7 +40,7 @@ export type { SortKey } from './sort.ts';
 export { orderOf } from './values.ts';
 export type { PlainValue, ValueAt } from './values.ts';
 export { chartSizes, letterRank, numberRank } from './sizes.ts';
-export { findAll, partsFound, replaceEdit, replaced } from './find.ts';
+export { findAll, partsFound, replaceEdit, replaced, rowFinder } from './find.ts';
 export type { FindPlace, FindQuery, FoundText, ShownAt } from './find.ts';
 export { comparesFigures, filterEdit, needsText } from './matching.ts';
 export type { TextAt } from './matching.ts';

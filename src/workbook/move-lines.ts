@@ -3,7 +3,7 @@ import { isFormula, mayBeMoved, moveBack, placeAfterMove, rewriteReferences, run
 import type { LineMove } from '../formula/index.ts';
 import { sameArea } from './area.ts';
 import type { Axis } from './area.ts';
-import { cellAt, filledCells, withSheet } from './book.ts';
+import { cellAt, withSheet } from './book.ts';
 import { normalRow, normalRows } from './cells.ts';
 import type { TypedCell } from './cells.ts';
 import { notBroughtBack, restoring, rewriteBook } from './follow.ts';
@@ -79,13 +79,20 @@ function effectsOf(edit: MoveLines, axis: Axis, before: Book, after: Book): Effe
   for (const sheet of before.sheets) {
     const later = sheet.id === id ? is : mustHaveSheet(after, sheet.id);
     const cells: TypedCell[] = [];
-    for (const { row, col, cell } of filledCells(sheet)) {
-      if (cell.raw === '') continue;
-      const place = sheet.id === id ? placed(row, col, axis, edit) : { row, col };
-      const raw = cellAt(later, place.row, place.col)?.raw ?? '';
-      const line = axis === 'rows' ? row : col;
-      const moved = sheet.id === id && line >= at && line < at + count;
-      if (moved || (isFormula(cell.raw) && !follows(cell.raw, raw, sheet))) cells.push({ ...place, raw });
+    const own = sheet.id === id;
+    // Without a list of places: there may be millions.
+    for (let row = 0; row < sheet.rows.length; row++) {
+      const texts = sheet.rows[row];
+      if (!texts) continue;
+      for (let col = 0; col < texts.length; col++) {
+        const was = texts[col]?.raw ?? '';
+        const line = axis === 'rows' ? row : col;
+        const moved = own && line >= at && line < at + count;
+        if (was === '' || !(moved || isFormula(was))) continue;
+        const place = own ? placed(row, col, axis, edit) : { row, col };
+        const raw = cellAt(later, place.row, place.col)?.raw ?? '';
+        if (moved || !follows(was, raw, sheet)) cells.push({ ...place, raw });
+      }
     }
     if (cells.length > 0) told.push({ do: 'cells', sheet: sheet.id, cells });
   }

@@ -11,7 +11,7 @@
 import { areaName, cellName, isFormula, replaceCorners, sheetOfReference, shiftCopy } from '../formula/index.ts';
 import type { Corner, Reference } from '../formula/index.ts';
 import { areaHeight } from './area.ts';
-import { cellAt, filledCells, usedArea } from './book.ts';
+import { cellAt, formulaCells, usedArea } from './book.ts';
 import { LIMITS, plural } from './limits.ts';
 import { mustHaveSheet } from './outcome.ts';
 import { EditRefused } from './refused.ts';
@@ -196,12 +196,12 @@ export function sortEdit(book: Book, wanted: Area, keys: readonly SortKey[], val
   for (const own of book.sheets) {
     const cells: CellChange[] = [];
     const isOwn = own.id === area.sheet;
-    for (const { row, col, cell } of filledCells(own)) {
+    for (const { row, col, cell } of formulaCells(own)) {
       if (isOwn && sorting.holds(row, col)) continue;
       const next = rewrite(cell, own, row, col);
       if (next !== cell) cells.push({ row, col, cell: next });
     }
-    if (isOwn) for (const change of movedCells(own, area, sorting, rewrite)) cells.push(change);
+    if (isOwn) addMovedCells(cells, own, area, sorting, rewrite);
     if (cells.length > 0) edits.push({ do: 'setCells', sheet: own.id, cells });
   }
   for (const named of book.names) edits.push(...nameAfter(named, area, sorting));
@@ -212,15 +212,16 @@ export function sortEdit(book: Book, wanted: Area, keys: readonly SortKey[], val
 }
 
 /** The cells of the block in their new order, where that changes anything. */
-function* movedCells(
-  sheet: Sheet, { top, left, bottom, right }: Area, sorting: Sorting, rewrite: (cell: Cell, own: Sheet, row: number, col: number) => Cell,
-): Generator<CellChange> {
+function addMovedCells(
+  cells: CellChange[], sheet: Sheet, { top, left, bottom, right }: Area, sorting: Sorting, rewrite: (cell: Cell, own: Sheet, row: number, col: number) => Cell,
+): void {
   for (let from = top; from <= bottom; from++) {
     const row = sorting.rowAfter(from);
+    const [comes, goes] = [sheet.rows[from], sheet.rows[row]];
     for (let col = left; col <= right; col++) {
-      const [comes, goes] = [cellAt(sheet, from, col), cellAt(sheet, row, col)];
-      const cell = comes ? rewrite(comes, sheet, from, col) : null;
-      if (cell !== (goes ?? null)) yield { row, col, cell };
+      const was = comes?.[col];
+      const cell = was ? rewrite(was, sheet, from, col) : null;
+      if (cell !== (goes?.[col] ?? null)) cells.push({ row, col, cell });
     }
   }
 }

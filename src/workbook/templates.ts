@@ -135,6 +135,15 @@ export interface FromTemplate {
   readonly problems: string[];
 }
 
+/** What keeps a sheet that needs a name or a sheet from working, and what to do; `undefined` when it is there. */
+function problemWith(need: string, book: Book): string | undefined {
+  const named = nameCalled(book, need);
+  if (named?.area || (!named && sheetNamed(book, need))) return undefined;
+  return named
+    ? `This sheet uses the name ${need}, whose cells were removed: select the cells it is to stand for, and give them the name ${need} again under Names.`
+    : `This sheet uses ${need}, which this workbook does not have: add a sheet or a name called so, or change the formulas that use it.`;
+}
+
 /** The edit that starts a sheet from a template, after the last sheet. */
 export function sheetFromTemplate(template: Template, book: Book): FromTemplate {
   const { needs = [] } = template;
@@ -167,8 +176,6 @@ export function sheetFromTemplate(template: Template, book: Book): FromTemplate 
   return {
     edit: { do: 'many', label: `start the sheet ${name}`, edits },
     sheet: id,
-    problems: needs
-      .filter((need) => !nameCalled(book, need) && !sheetNamed(book, need))
-      .map((need) => `This sheet uses ${need}, which this workbook does not have: add a sheet or a name called so, or change the formulas that use it.`),
+    problems: needs.flatMap((need) => problemWith(need, book) ?? []),
   };
 }

@@ -124,23 +124,25 @@ const CASES: Readonly<Record<string, () => void>> = {
     ];
     const sized = grid((r) => `=SIZE.MEASURE(${block},A${r},B${r})`, ' cm');
     const matched = grid((r) => `=INDEX(${block},MATCH(A${r},$A$1:$A$60,0),MATCH(B${r},$A$1:$Y$1,0))`, '');
-    const [ours, other, cells, otherCells] = race([
-      { name: 'ours', run: () => open(sized) },
-      { name: 'plain', run: () => plain(matched) },
-      { name: 'ours, the other cells alone', run: () => open(grid(() => '', ' cm')) },
-      { name: 'plain, the other cells alone', run: () => plain(grid(() => '', '')) },
-    ], 5) as [number[], number[], number[], number[]];
-    report('build 10,000 SIZE.MEASURE beside INDEX/MATCH (times faster)', ours, other, '>= 20', true);
-    const [without, otherWithout] = [median(cells), median(otherCells)];
-    report('  the formulas alone (times faster)', ours.map((ms) => ms - without), other.map((ms) => ms - otherWithout), '>= 20', true);
-    const engine = open(sized);
-    const library = plain(matched);
-    let turn = 0;
-    const [edit, otherEdit] = race([
-      { name: 'ours', run: () => engine.apply(++turn + 1, [{ do: 'cells', sheet: 1, cells: [{ row: 1, col: 1, raw: `${50 + (++turn % 9)} cm` }] }]) },
-      { name: 'plain', run: () => library.setCellContents({ sheet: 0, row: 1, col: 1 }, String(50 + (++turn % 9))) },
-    ], 11) as [number[], number[]];
-    report('  an edit of the chart (times faster)', edit, otherEdit, '', true);
+    for (const [words, manner, builds, edits] of [['', {}, 5, 11], [', warm', { warm: true }, 9, 15]] as const) {
+      const [ours, other, cells, otherCells] = race([
+        { name: 'ours', run: () => open(sized) },
+        { name: 'plain', run: () => plain(matched) },
+        { name: 'ours, the other cells alone', run: () => open(grid(() => '', ' cm')) },
+        { name: 'plain, the other cells alone', run: () => plain(grid(() => '', '')) },
+      ], builds, manner) as [number[], number[], number[], number[]];
+      report(`build 10,000 SIZE.MEASURE beside INDEX/MATCH${words} (times faster)`, ours, other, '>= 20', true);
+      const [without, otherWithout] = [median(cells), median(otherCells)];
+      report('  the formulas alone (times faster)', ours.map((ms) => ms - without), other.map((ms) => ms - otherWithout), '>= 20', true);
+      const engine = open(sized);
+      const library = plain(matched);
+      let turn = 0;
+      const [edit, otherEdit] = race([
+        { name: 'ours', run: () => engine.apply(++turn + 1, [{ do: 'cells', sheet: 1, cells: [{ row: 1, col: 1, raw: `${50 + (++turn % 9)} cm` }] }]) },
+        { name: 'plain', run: () => library.setCellContents({ sheet: 0, row: 1, col: 1 }, String(50 + (++turn % 9))) },
+      ], edits, manner) as [number[], number[]];
+      report('  an edit of the chart (times faster)', edit, otherEdit, '', true);
+    }
   },
 
   receive() {
@@ -170,7 +172,7 @@ const CASES: Readonly<Record<string, () => void>> = {
           for (const { address, result } of received(channel) as { address: { row: number; col: number }; result: Result }[]) store.set(address.row * 1024 + address.col, result);
         },
       },
-    ], 75, true) as [number[], number[]];
+    ], 75, { warm: true, clock: true }) as [number[], number[]];
     report("the page's time to take 10,000 changed cells in, beside objects", ours, other, '< 0.1');
   },
 };

@@ -19,18 +19,30 @@ function worked(): number {
   return (user + system) / 1000;
 }
 
-/**
- * Milliseconds of processor time of each run, after a first one that does not
- * count. Runs of a millisecond are timed by the clock and without tidying up
- * between them, since the engine's own threads would be most of what is timed.
- */
-export function race(contenders: readonly Contender[], rounds: number, short = false): number[][] {
-  const now = short ? (): number => performance.now() : worked;
+export interface Manner {
+  /**
+   * Without a full collection of garbage before each run. That collection makes
+   * the tests even, but with the objects it throws away the compiled code that
+   * knows them (V8's "weak objects"), so that each run compiles its code anew:
+   * it times programs as they are just after they start. A page in use is not
+   * collected so and keeps its code; what is left is what it costs there.
+   */
+  readonly warm?: true;
+  /**
+   * Timed by the clock, for runs of a millisecond: the processor time of the
+   * engine's own threads would be most of what is timed.
+   */
+  readonly clock?: true;
+}
+
+/** Milliseconds of processor time of each run, after a first one that does not count. */
+export function race(contenders: readonly Contender[], rounds: number, { warm, clock }: Manner = {}): number[][] {
+  const now = clock ? (): number => performance.now() : worked;
   const times = contenders.map((): number[] => []);
   for (let round = -1; round < rounds; round++) {
     contenders.forEach(({ before, run }, i) => {
       const ready = before?.() as never;
-      if (!short) (globalThis as { gc?: () => void }).gc?.();
+      if (!warm) (globalThis as { gc?: () => void }).gc?.();
       const start = now();
       run(ready);
       if (round >= 0) times[i]!.push(now() - start);

@@ -6,7 +6,7 @@
  *
  * What counts as kept is what stood in the header. In each page an observer
  * takes down every state of the workbook, and which of them was the last when
- * “kept on this device” appeared there. After the restart the workbook must be
+ * “kept at … on this device” appeared there. After the restart the workbook must be
  * that state, or one that came after it; none before, and nothing else.
  */
 import { isDeepStrictEqual } from 'node:util';
@@ -36,7 +36,7 @@ function watch() {
   desk.addEventListener('change', note);
   note();
   const header = app.shadowRoot.querySelector('.whom');
-  const read = () => { if (header.textContent.includes('kept on this device')) window.told(JSON.stringify({ kept: count })); };
+  const read = () => { if (/^\s*kept (at .* )?on this device/.test(header.textContent)) window.told(JSON.stringify({ kept: count })); };
   new MutationObserver(read).observe(header, { characterData: true, childList: true, subtree: true });
   read();
 }
@@ -67,7 +67,7 @@ async function openPage(context, address, troubles) {
   const page = context.pages()[0] ?? await context.newPage();
   page.on('pageerror', (error) => troubles.push(`The page threw: ${error.message}`));
   await page.goto(address);
-  await page.waitForFunction(() => /kept on this device/.test(document.querySelector('tt-app')?.shadowRoot?.querySelector('.whom')?.textContent ?? ''), null, { timeout: PATIENCE, polling: 20 });
+  await page.waitForFunction(() => /^\s*kept (at .* )?on this device/.test(document.querySelector('tt-app')?.shadowRoot?.querySelector('.whom')?.textContent ?? ''), null, { timeout: PATIENCE, polling: 20 });
   const opened = JSON.parse(await page.evaluate(() => JSON.stringify({ book: document.querySelector('tt-app').desk.book, said: document.querySelector('tt-app').desk.said })));
   return { page, ...opened };
 }

@@ -104,7 +104,7 @@ export class App {
     window.addEventListener('click', (event) => void this.#catchFile(event), true);
     try {
       await soon(() => window.document.querySelector('tt-app')?.shadowRoot?.querySelector('tt-grid'), 'the app does not start');
-      await soon(() => /kept on this device|only to be read/.test(this.header), 'the workbook is not kept');
+      await soon(() => /^kept|only to be read/.test(this.header), 'the workbook is not kept');
       await soon(() => (this.part<HTMLElement & { cards: readonly unknown[] }>('tt-entry-line')).cards.length > 0, 'the functions are not known');
       await this.settled();
     } catch (error) {
@@ -160,7 +160,7 @@ export class App {
 
   /** Everything is on the disk. */
   async kept(): Promise<void> {
-    await soon(() => this.header.includes('kept on this device'), 'it is not kept');
+    await soon(() => /^kept (at .* )?on this device/.test(this.header), 'it is not kept');
   }
 
   // Keys.

@@ -26,8 +26,8 @@ export interface Settings {
 
 export const SETTINGS: Settings = {
   effort: { anywhere: 30, near: 12, refined: 2, stepFrom: 0.12, stepTo: 0.02 },
-  explore: { sweeps: 60, strikes: 2, growLeast: 1.2, growMost: 2, fade: 0.95 },
-  compress: { sweeps: 40, strikes: 2, growLeast: 1.2, growMost: 2, fade: 0.95 },
+  explore: { sweeps: 60, strikes: 2, growLeast: 1.2, growMost: 2, fade: 0.99, area: 0.25 },
+  compress: { sweeps: 40, strikes: 2, growLeast: 1.2, growMost: 2, fade: 0.99, area: 0.25 },
   exploreFrom: 0.02,
   exploreTo: 0.002,
   compressFrom: 0.001,

@@ -16,6 +16,8 @@ export interface Patience {
   readonly growLeast: number;
   readonly growMost: number;
   readonly fade: number;
+  readonly add?: number;
+  readonly area?: number;
 }
 
 /** What came of it: the least overlap and the layout that had it. Pauses (yields) after every move. */
@@ -27,8 +29,14 @@ export interface Outcome {
 export function* separate(table: Table, mover: Mover, patience: Patience, isFixed: (p: number) => boolean): Generator<void, Outcome> {
   const { count, weight, depth } = table;
   const crowd = new Int32Array(count);
-  weight.fill(1);
-  let overlap = table.measureAll();
+  const base = new Float64Array(weight.length).fill(1);
+  if (patience.area) {
+    const ar = table.shapes.area; let mean = 0;
+    for (let p = 0; p < count; p++) mean += ar[table.shape[p]!]! / count;
+    for (let p = 0; p < count; p++) for (let q = 0; q < count; q++) base[p * count + q] = (ar[table.shape[p]!]! * ar[table.shape[q]!]! / mean / mean) ** patience.area;
+  }
+  weight.set(base);
+  let overlap = table.measureAll() && Infinity;
   let best: Outcome = { overlap, kept: table.keep() };
   for (let strike = 0; strike < patience.strikes && best.overlap > 0; strike++) {
     const before = best.overlap;
@@ -48,8 +56,9 @@ export function* separate(table: Table, mover: Mover, patience: Patience, isFixe
       overlap = 0;
       let deepest = 0;
       for (let k = 0; k < depth.length; k++) {
-        overlap += depth[k]!;
-        if (depth[k]! > deepest) deepest = depth[k]!;
+        const loss = depth[k]! * base[k]!;
+        overlap += loss;
+        if (loss > deepest) deepest = loss;
       }
       overlap /= 2;
       if (overlap < best.overlap) {
@@ -61,8 +70,8 @@ export function* separate(table: Table, mover: Mover, patience: Patience, isFixe
         idle++;
       }
       for (let k = 0; k < depth.length; k++) {
-        if (depth[k]! > 0) weight[k]! *= patience.growLeast + (patience.growMost - patience.growLeast) * (depth[k]! / deepest);
-        else weight[k] = Math.max(1, weight[k]! * patience.fade);
+        if (depth[k]! > 0) { if (patience.add) weight[k]! += base[k]! * patience.add * depth[k]! * base[k]! / deepest; else weight[k]! *= patience.growLeast + (patience.growMost - patience.growLeast) * (depth[k]! * base[k]! / deepest);}
+        else weight[k] = Math.max(base[k]!, weight[k]! * patience.fade);
       }
     }
     // A strike that gained a lot earns another.

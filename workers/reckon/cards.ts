@@ -5,7 +5,7 @@ import type { StandardFunction } from '../../src/formula/standard/index.ts';
 import type { FunctionCard, Sample } from '../../src/reckoning/protocol.ts';
 import { FUNCTIONS } from '../../src/sewing/index.ts';
 import type { Arg, ArgKind, SewingFunction } from '../../src/sewing/index.ts';
-import { policyOf } from './functions/policy.ts';
+import { ADDED_NAMES, policyOf } from './functions/policy.ts';
 import type { Policy } from './functions/policy.ts';
 import type { Registry } from './internals.ts';
 import { SAMPLES } from './samples.ts';
@@ -51,7 +51,7 @@ function standardCard(fn: StandardFunction, registry: Registry): FunctionCard {
     name: fn.name, trade: false, topic: fn.topic, about: fn.about, asks: fn.asks, rule: '', example: fn.example, repeats: fn.repeats, needs: neededBy(fn.example),
     units: unitsOf(fn, policy),
     differs: DIFFERENCES.filter(({ functions }) => functions.includes(fn.name)).map(({ sentence }) => sentence).join(' '),
-    source: section === undefined ? 'HyperFormula 3.5.0, the open library that works formulas out here' : `OpenFormula (OASIS OpenDocument 1.4, part 4), section ${section}`,
+    source: section === undefined ? (ADDED_NAMES.includes(fn.name) ? 'common practice; worked out by this workbook' : 'HyperFormula 3.5.0, the open library that works formulas out here') : `OpenFormula (OASIS OpenDocument 1.4, part 4), section ${section}`,
     args: fn.args.map(({ name, about, optional }, i) => {
       const type = kinds[Math.min(i, kinds.length - 1)]?.argumentType;
       return { name, about, optional, kind: type === 'NUMBER' ? number : (type && LIBRARY_KINDS[type]) ?? '' };

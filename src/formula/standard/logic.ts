@@ -15,7 +15,7 @@ export const LOGIC = topic('If, and, or', [
   ['FALSE', '', 'False.', 'FALSE()'],
   ['IFERROR', 'value: what may have no result | instead: what to give then', 'Gives something else in place of an error.', 'IFERROR(1/0, "not yet")', 'hide an error; when there is no result'],
   ['IFNA', 'value: what may not be there | instead: what to give then', 'Gives something else when there is no value.', 'IFNA(NA(), "not in the chart")', 'when nothing is found'],
-  ['LET', 'name: a word of your own | value: what it stands for | result: a formula with that word | …', 'Gives a word to a value, for use in the rest of the formula.', 'LET(x, 92 cm, x + x)', 'name a step inside a formula'],
+  ['LET', 'name: a word of your own | value: what it stands for | result: a formula with that word | …', 'Gives a word to a value, for use in the rest of the formula.', 'LET(x, 92 cm, x + x)', 'name a step inside a formula', 'Any value may get a word, and keeps its unit.'],
 ]);
 
 export const CELLS = topic('What a cell holds', [
@@ -27,13 +27,13 @@ export const CELLS = topic('What a cell holds', [
   ['ISERROR', VALUE, 'True for any error.', 'ISERROR(1/0)', 'has it gone wrong'],
   ['ISERR', VALUE, 'True for any error but a value that is not there.', 'ISERR(1/0)'],
   ['ISNA', VALUE, 'True for a value that is not there.', 'ISNA(NA())', 'was it not found'],
-  ['ISREF', VALUE, 'True for a place that was removed, or that needs itself.', 'ISREF(Z99)'],
+  ['ISREF', VALUE, 'True for what points at cells, whatever they hold.', 'ISREF(Z99)', '', 'The cells may hold anything.'],
   ['ISFORMULA', 'cell: a cell', 'True when there is a formula in a cell.', 'ISFORMULA(Z99)', 'typed or worked out', 'The cell may hold anything.'],
   ['ISEVEN', 'number: a plain number', 'True for an even number.', 'ISEVEN(8)', 'even number'],
   ['ISODD', 'number: a plain number', 'True for an odd number.', 'ISODD(8)', 'odd number'],
   ['ISBINARY', 'text: a text', 'True for a text of the digits 0 and 1.', 'ISBINARY("101")'],
   ['TYPE', VALUE, 'A number for the kind of a value: 1 figure, 2 words, 4 true or false, 16 error, 64 block of cells.', 'TYPE("waist")', 'which kind', 'A figure with a unit is a figure, 1.'],
-  ['ERROR.TYPE', 'error: a cell with an error', 'A number for the kind of an error.', 'ERROR.TYPE(1/0)', 'which error', 'Takes errors only.'],
+  ['ERROR.TYPE', 'error: a cell with an error', 'A number for the kind of an error: 2 division by zero, 3 a wrong kind of value, 4 cells that were removed, 5 no such name or function, 6 no number, 7 not there, 8 a circle, 9 no room.', 'ERROR.TYPE(1/0)', 'which error', 'Takes errors only.'],
   ['N', VALUE, 'The figure, 1 for TRUE, and 0 for words.', 'N(TRUE)'],
   ['NA', '', 'Stands for a value that is not there yet.', 'IFNA(NA(), "to be measured")', 'not known yet'],
 ]);

@@ -1,8 +1,11 @@
-import { SAME, SQUARED, topic } from './entry.ts';
+import { COUNTED, SAME, SQUARED, topic } from './entry.ts';
 
 const FIGURES = 'figures: figures, cells or blocks of cells | …';
 const VALUES = 'values: values, cells or blocks of cells | …';
-const PAIR = 'first: a block of numbers | second: a block of the same size';
+const PAIR = 'first: a block of figures | second: a block of the same size';
+const PAIRS = 'Each block holds figures of one kind, such as lengths; the result is a plain number.';
+const TIMES = 'Each block holds figures of one kind; two blocks of lengths give an area.';
+const DEPENDS = 'The result keeps the unit of the figures that depend; the others may be of another kind.';
 const LINE = 'ys: what depends, a block of figures | xs: what it depends on, a block of the same size';
 
 export const STATISTICS = topic('Spread and trend', [
@@ -16,17 +19,18 @@ export const STATISTICS = topic('Spread and trend', [
   ['VARPA', VALUES, 'The variance of everything, where words count as 0 and TRUE as 1.', 'VARPA({2;4;TRUE})'],
   ['AVEDEV', FIGURES, 'How far figures lie from their average, on average.', 'AVEDEV(91 cm, 92 cm, 90 cm)', 'average difference', SAME],
   ['DEVSQ', FIGURES, 'The sum of the squares of how far figures lie from their average.', 'DEVSQ(2, 4, 6)', '', SQUARED],
-  ['SKEW', FIGURES, 'How lopsided a sample is: above 0 with a long tail of greater figures.', 'SKEW(1, 2, 6)'],
-  ['SKEW.P', FIGURES, 'How lopsided all the figures are.', 'SKEW.P(1, 2, 6)'],
-  ['STANDARDIZE', 'number: a plain number | mean: the average | deviation: the standard deviation', 'How many standard deviations a number lies from the average.', 'STANDARDIZE(95, 90, 4)'],
-  ['CORREL', PAIR, 'How closely two rows of numbers go together, from -1 to 1.', 'CORREL({1;2;3}, {2;4;7})', 'do they go together'],
-  ['RSQ', LINE, 'The square of the correlation.', 'RSQ({2;4;7}, {1;2;3})'],
-  ['COVARIANCE.P', PAIR, 'How two rows of numbers vary together, where they are all that there are.', 'COVARIANCE.P({1;2;3}, {2;4;7})'],
-  ['COVARIANCE.S', PAIR, 'How two rows of numbers vary together, where they are a sample of more.', 'COVARIANCE.S({1;2;3}, {2;4;7})'],
-  ['SLOPE', LINE, 'How much the straight line that fits best goes up for each step across.', 'SLOPE({2;4;7}, {1;2;3})', 'slope of a line'],
-  ['STEYX', LINE, 'How far points lie from the straight line that fits best.', 'STEYX({2;4;7;8}, {1;2;3;4})'],
-  ['FORECAST', `x: where to read the line | ${LINE}`, 'The height of the straight line that fits best, at one place.', 'FORECAST(4, {2;4;7}, {1;2;3})', 'predict; go on with a row of figures', 'The result keeps the unit of the figures that depend.'],
-  ['TREND', 'ys: what depends, a block of figures | xs?: what it depends on; 1, 2, 3 … if left out | new xs?: where to read the line | constant?: FALSE puts the line through zero', 'Heights of the straight line that fits best, at several places.', 'TREND({2;4;7}, {1;2;3}, {4;5})', 'predict several; straight line through figures', 'The result keeps the unit of the figures that depend.'],
+  ['SKEW', FIGURES, 'How lopsided a sample is: above 0 with a long tail of greater figures.', 'SKEW(1, 2, 6)', '', COUNTED],
+  ['SKEW.P', FIGURES, 'How lopsided all the figures are.', 'SKEW.P(1, 2, 6)', '', COUNTED],
+  ['STANDARDIZE', 'number: a figure | mean: the average | deviation: the standard deviation', 'How many standard deviations a number lies from the average.', 'STANDARDIZE(95, 90, 4)', '', COUNTED],
+  ['CORREL', PAIR, 'How closely two rows of numbers go together, from -1 to 1.', 'CORREL({1;2;3}, {2;4;7})', 'do they go together', PAIRS],
+  ['RSQ', LINE, 'The square of the correlation.', 'RSQ({2;4;7}, {1;2;3})', '', PAIRS],
+  ['COVARIANCE.P', PAIR, 'How two rows of numbers vary together, where they are all that there are.', 'COVARIANCE.P({1;2;3}, {2;4;7})', '', TIMES],
+  ['COVARIANCE.S', PAIR, 'How two rows of numbers vary together, where they are a sample of more.', 'COVARIANCE.S({1;2;3}, {2;4;7})', '', TIMES],
+  ['SLOPE', LINE, 'How much the straight line that fits best goes up for each step across.', 'SLOPE({2;4;7}, {1;2;3})', 'slope of a line', 'The kind of what depends, divided by that of what it depends on: lengths over plain numbers give a length, lengths over lengths a plain number.'],
+  ['INTERCEPT', LINE, 'Where the straight line that fits best begins: its height at zero.', 'INTERCEPT({2;4;7}, {1;2;3})', 'where a line begins', DEPENDS],
+  ['STEYX', LINE, 'How far points lie from the straight line that fits best.', 'STEYX({2;4;7;8}, {1;2;3;4})', '', DEPENDS],
+  ['FORECAST', `x: where to read the line | ${LINE}`, 'The height of the straight line that fits best, at one place.', 'FORECAST(4, {2;4;7}, {1;2;3})', 'predict; go on with a row of figures', DEPENDS],
+  ['TREND', 'ys: what depends, a block of figures | xs?: what it depends on; 1, 2, 3 … if left out | new xs?: where to read the line | constant?: FALSE puts the line through zero', 'Heights of the straight line that fits best, at several places.', 'TREND({2;4;7}, {1;2;3}, {4;5})', 'predict several; straight line through figures', DEPENDS],
   ['FISHER', 'r: between -1 and 1', 'The Fisher transformation of a correlation.', 'FISHER(0.5)'],
   ['FISHERINV', 'z: a plain number', 'The correlation of which this is the Fisher transformation.', 'FISHERINV(0.5)'],
 ]);

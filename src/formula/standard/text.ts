@@ -1,4 +1,4 @@
-import { AS_TEXT, topic } from './entry.ts';
+import { AS_TEXT, PLAIN, topic } from './entry.ts';
 
 const TEXT = 'text: words, or a cell';
 const COUNT = 'count?: how many characters; 1 if left out';
@@ -6,9 +6,9 @@ const COUNT = 'count?: how many characters; 1 if left out';
 export const TEXTS = topic('Words', [
   ['CONCATENATE', 'texts: words, figures or cells | …', 'Puts texts one after the other; the same as &.', 'CONCATENATE("Cut ", 28 3/8 in)', 'join words; put together', AS_TEXT],
   ['TEXTJOIN', 'between: what to put between | skip: TRUE leaves empty ones out | texts: words, figures, cells or blocks of cells | …', 'Joins texts with something between them.', 'TEXTJOIN(", ", TRUE, {"bust";"waist";"hip"})', 'make a list', AS_TEXT],
-  ['TEXT', 'figure: a figure or a date | way: a pattern of digits such as "0.00", or a unit such as "cm"', 'A figure as words, written in a way of one’s own.', 'TEXT(28 3/8 in, "cm")', 'figure in words; write with two decimals', 'A length is written in the unit named, or in its own by a pattern of digits.'],
-  ['VALUE', TEXT, 'The figure that a text stands for, with its unit.', 'VALUE("2 1/4 in")', 'text to figure; read a measure', 'The figure gets the unit that stands in the text.'],
-  ['NUMBERVALUE', 'text: digits | point?: the character before decimals | groups?: the character between groups of digits', 'The plain number that a text stands for, with the marks that it is written with.', 'NUMBERVALUE("28,5", ",")', 'decimal comma; text to number'],
+  ['TEXT', 'figure: a figure or a date | way: a pattern such as "0.00", "#,##0", "0%" or "# ?/8", a unit such as "cm", or both', 'A figure as words, written in a way of one’s own.', 'TEXT(28 3/8 in, "cm")', 'figure in words; write with two decimals', 'A length is written in the unit named, or in its own by a pattern of digits.'],
+  ['VALUE', TEXT, 'The figure that a text stands for, with its unit; a fraction alone is a plain number.', 'VALUE("2 1/4 in")', 'text to figure; read a measure', 'The figure gets the unit that stands in the text.'],
+  ['NUMBERVALUE', 'text: digits | point?: the character before decimals | groups?: the character between groups of digits', 'The plain number that a text stands for, with the marks that it is written with.', 'NUMBERVALUE("28,5", ",")', 'decimal comma; text to number', PLAIN],
   ['LEN', TEXT, 'How many characters a text has.', 'LEN("selvedge")', 'length of a text', AS_TEXT],
   ['LEFT', `${TEXT} | ${COUNT}`, 'The first characters of a text.', 'LEFT("selvedge", 4)', 'beginning of a word', AS_TEXT],
   ['RIGHT', `${TEXT} | ${COUNT}`, 'The last characters of a text.', 'RIGHT("selvedge", 4)', 'end of a word', AS_TEXT],

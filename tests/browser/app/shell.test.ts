@@ -162,7 +162,7 @@ describe('when something stands in the way', () => {
     const at = await page();
     at.keeper.become({ state: 'not kept', why: 'full', sentence: 'the device is full.', waiting: 2 });
     await at.app.updateComplete;
-    expect(banner(at)).to.equal('Not kept: the device is full. Try again');
+    expect(banner(at)).to.equal('Not kept: the device is full. Try again Save a copy as a file');
     expect(words(find(at.app, '.whom').textContent)).to.contain('not kept: the device is full.');
     await press('Escape');
     await tabTo(at.app, button(at.app, 'Try again'));
@@ -170,7 +170,7 @@ describe('when something stands in the way', () => {
     expect(at.keeper.retried).to.equal(1);
     at.keeper.become({ state: 'kept', at: '2026-11-03T10:20:00' });
     await at.app.updateComplete;
-    expect([banner(at), words(find(at.app, '.whom').textContent)]).to.deep.equal(['', 'for Aunt Oda · kept on this device, 10:20']);
+    expect([banner(at), words(find(at.app, '.whom').textContent)]).to.deep.equal(['', 'kept at 10:20 on this device · for Aunt Oda']);
   });
 
   it('says in the dialog why a name is refused, the second time too', async () => {

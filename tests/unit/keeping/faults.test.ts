@@ -66,7 +66,7 @@ function inject({ method, store }: Call, fault: Fault) {
   return { get times() { return state.times; }, mend: () => { state.on = false; } };
 }
 
-const pageOf = (keepState: KeepState): Desk => ({ reading: null, keepState, engine: null }) as unknown as Desk;
+const pageOf = (keepState: KeepState): Desk => ({ reading: null, keepState, engine: null, setAside: 0 }) as unknown as Desk;
 
 function watch(keeper: Keeper): KeepState[] {
   const states: KeepState[] = [];
@@ -119,14 +119,14 @@ describe.each(CALLS)('$what', (call) => {
       expect(SAID[fault]).toContain(state.why);
       expect(state.waiting, 'all of it is still in memory').toBe(EDITS.length);
       expect(keptInWords(pageOf(state))).toEqual({ words: `not kept: ${state.sentence}`, trouble: true });
-      expect(banner(pageOf(state))).not.toBe(nothing);
+      expect(banner(pageOf(state), () => undefined)).not.toBe(nothing);
     }
 
     broken.mend();
     await Promise.all(hand.promises);
     await keeper.settled();
     expect(keeper.state.state).toBe('kept');
-    expect(banner(pageOf(keeper.state))).toBe(nothing);
+    expect(banner(pageOf(keeper.state), () => undefined)).toBe(nothing);
     expect(await tab().keeper.load()).toEqual({ book: hand.book, problems: [] });
     if (call.damaged) expect((await stores()).aside).toEqual([expect.objectContaining({ json: expect.stringContaining('[0,1,74]') as string })]);
   });

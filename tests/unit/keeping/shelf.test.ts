@@ -1,7 +1,7 @@
 import { beforeEach, afterEach, describe, expect, test, vi } from 'vitest';
 import { Shelf, daysLeft, putBack } from '../../../src/keeping/index.ts';
 import { pictureOf } from '../../../src/keeping/shelf-picture.ts';
-import { EditRefused, apply, bookText, emptyBook, type Book } from '../../../src/workbook/index.ts';
+import { EditRefused, bookText, emptyBook, type Book } from '../../../src/workbook/index.ts';
 import { bookOf, textsOf } from '../workbook/help.ts';
 import { Hand, failing, stores, tab, tamper, typed } from './help.ts';
 
@@ -53,6 +53,9 @@ describe('the shelf', () => {
     expect(problems).toEqual([]);
     expect((await tab().keeper.load(id))!.book).toEqual({ ...hand.book, id, title: 'Skirt (copy)' });
     expect((await tab().keeper.load('a'))!.book).toEqual(hand.book);
+    expect((await shelf.list()).map(({ title }) => title)).toContain('Skirt (copy)');
+    const third = await shelf.copy(id);
+    expect((await tab().keeper.load(third.id))!.book.title).toBe('Skirt (copy 2)');
     await expect(shelf.copy('none')).rejects.toMatchObject({ why: 'gone' });
   });
 

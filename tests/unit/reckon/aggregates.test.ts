@@ -34,11 +34,11 @@ describe('sums', () => {
     ['=AVERAGE(D1:D2)', 'D2 is 5 without a unit among lengths such as 10 cm in D1: give it its unit.'],
     ['=MAX(D1:D2)', 'D2 is 5 without a unit among lengths such as 10 cm in D1: give it its unit.'],
     ['=MEDIAN(D1:D2)', 'D2 is 5 without a unit among lengths such as 10 cm in D1: give it its unit.'],
-    ['=AVERAGE(A4:A5)', 'There is no number among these values.'],
+    ['=AVERAGE(A4:A5)', 'AVERAGE found no figure in A4:A5: fill one in.'],
     ['=SUM(D1,D4)', /^! D4: /], ['=SUM(D1:D4)', /^! D4: /], ['=SUM(A1,"x")', '“x” is text, not a number.'],
     ['=SUMPRODUCT(A1:A3,B1:B2)', 'SUMPRODUCT needs blocks of cells of one size.'], ['=SUMPRODUCT(D4:D4,A1:A1)', /^! D4: /],
     ['=SUBTOTAL(99,A1)', /SUBTOTAL needs a number from 1 to 11/], ['=SUMSQ(D5)', 'SUMSQ of areas is nothing that a cell can hold.'],
-    ['=MEDIAN(A1,A4)', 'A4 has no value yet.'], ['=MEDIAN(A1,TRUE)', 'MEDIAN needs figures of one kind, and got TRUE.'], ['=LARGE(A1:A6,A1)', 'LARGE does not take a length: A1 is 10 cm.'],
+    ['=MEDIAN(A1,A4)', 'A4 has no value yet.'], ['=MEDIAN(A1,TRUE)', 'MEDIAN needs figures of one kind, and got TRUE.'], ['=LARGE(A1:A6,A1)', 'LARGE does not take a length: A1 is 10 cm; divide it by 1 cm for a plain number.'],
     ['=SUM()', /value in its brackets/],
   ])('%s is refused', says);
 
@@ -79,9 +79,9 @@ describe('rounding', () => {
 
   test.each([
     ['=ROUND(10 cm,1 mm)', /counts decimals, so it does not take a length: 1 mm/], ['=CEILING(10 cm,5)', /steps of 5/], ['=CEILING.MATH(10 cm)', /needs a step with a unit/],
-    ['=MOD(10 cm,3)', /two figures of one kind/], ['=MOD(10 cm,0 cm)', /divided by 0/], ['=SQRT(10 cm)', /square root|power/], ['=SIN(10 cm)', 'SIN does not take a length: 10 cm.'],
-    ['=ROUND(D3,1)', '86.0–90.0 cm is two figures: write the one to reckon with.'], ['=EVEN(A1)', 'EVEN does not take a length: A1 is 10 cm.'], ['=DEC2BIN(A1:A3)', 'DEC2BIN does not take a length: A1 is 10 cm.'],
-    ['=LN(D3)', 'LN does not take two figures: D3 is 86.0–90.0 cm.'],
+    ['=MOD(10 cm,3)', /two figures of one kind/], ['=MOD(10 cm,0 cm)', /divided by 0/], ['=SQRT(10 cm)', /square root|power/], ['=SIN(10 cm)', 'SIN does not take a length: 10 cm; divide it by 1 cm for a plain number.'],
+    ['=ROUND(D3,1)', '86.0–90.0 cm is two figures: write the one to reckon with.'], ['=EVEN(A1)', 'EVEN does not take a length: A1 is 10 cm; divide it by 1 cm for a plain number.'], ['=DEC2BIN(A1:A3)', 'DEC2BIN does not take a length: A1 is 10 cm; divide it by 1 cm for a plain number.'],
+    ['=LN(D3)', 'LN does not take two figures: D3 is 86.0–90.0 cm; write the one to reckon with.'],
   ])('%s is refused', says);
 });
 
@@ -96,7 +96,7 @@ describe('conditions', () => {
   test.each([
     ['=COUNTIF(A1:A6,">15")', 'A1: 15 has no unit: write 15 cm or 15 in.'], ['=COUNTIF(D1:D2,"> 5 cm")', 'D2: 5 has no unit: write 5 cm or 5 in.'], ['=COUNTIF(A1:A6,D3)', /two figures/],
     ['=SUMIF(A1:A3,"> 5 cm",B1:B2)', /one size/], ['=SUMIF(B1:B2,">0",D1:D2)', /D2 is 5 without a unit/], ['=COUNTIF(A1:A6,"> 1/0 cm")', /^! /], ['=COUNTIFS(A1:A6)', /too few or too many/],
-    ['=AVERAGEIF(A1:A6,"> 99 cm")', 'Nothing fits the condition, so there is no average.'],
+    ['=AVERAGEIF(A1:A6,"> 99 cm")', 'Nothing fits the condition, so there is no average: change the condition.'],
   ])('%s is refused', says);
 });
 
@@ -110,8 +110,8 @@ describe('looking up', () => {
 
   test.each([
     ['=MATCH(80,F1:F3,0)', /80 without a unit among lengths/], ['=MATCH(914.4,F1:F4,0)', /914.4 without a unit among lengths/], ['=MATCH(2 cm,B1:B3,0)', /without a unit among lengths/], ['=MATCH(80 cm,F3:F5,0)', /F5 is 914.4 without a unit/],
-    ['=VLOOKUP(80,F1:G3,1,FALSE)', /80 without a unit/], ['=CHOOSE(2 cm,1,2)', 'CHOOSE does not take a length: 2 cm.'], ['=INDEX(F1:F3,2 cm)', 'INDEX does not take a length: 2 cm.'], ['=IF(A1,1,2)', 'IF does not take a length: A1 is 10 cm.'],
-    ['=SWITCH(A1,100,"ten")', /100 has no unit/], ['=MATCH(1 m,F1:F3,0)', 'What was looked for is not in the list.'], ['=SORT(D1:D2)', /5 without a unit/], ['=AND(A1)', 'AND does not take a length: A1 is 10 cm.'],
+    ['=VLOOKUP(80,F1:G3,1,FALSE)', /80 without a unit/], ['=CHOOSE(2 cm,1,2)', 'CHOOSE does not take a length: 2 cm; divide it by 1 cm for a plain number.'], ['=INDEX(F1:F3,2 cm)', 'INDEX does not take a length: 2 cm; divide it by 1 cm for a plain number.'], ['=IF(A1,1,2)', 'IF does not take a length: A1 is 10 cm; divide it by 1 cm for a plain number.'],
+    ['=SWITCH(A1,100,"ten")', /100 has no unit/], ['=MATCH(1 m,F1:F3,0)', 'MATCH did not find 1.00 m among F1:F3: look for a value that is there, or say with IFNA what to give instead.'], ['=SORT(D1:D2)', /5 without a unit/], ['=AND(A1)', 'AND does not take a length: A1 is 10 cm; divide it by 1 cm for a plain number.'],
   ])('%s is refused', says);
 
   test('sorting and picking go by length, not by number', () => {
@@ -127,6 +127,6 @@ describe('texts', () => {
   ])('%s is %s', gives);
 
   test.each([
-    ['=VALUE("x")', '“x” is text, not a number.'], ['=VALUE("2 5/4 in")', /^! ./], ['=N(A1)', 'N does not take a length: A1 is 10 cm.'], ['=LEFT("abc",A1)', /^! /], ['=TEXT(D3,"0")', /two figures/],
+    ['=VALUE("x")', 'VALUE cannot read “x” as a figure: write it as 12.5, 2 1/4 in or 5.7 cm.'], ['=VALUE("2 5/4 in")', /^! ./], ['=N(A1)', 'N does not take a length: A1 is 10 cm; divide it by 1 cm for a plain number.'], ['=LEFT("abc",A1)', /^! /], ['=TEXT(D3,"0")', /two figures/],
   ])('%s is refused', says);
 });

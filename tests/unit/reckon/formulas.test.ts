@@ -4,6 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { shiftCopy, toEngine } from '../../../src/formula/index.ts';
 import { isFault } from '../../../src/quantities/index.ts';
 import { relativeText } from '../../../workers/reckon/formulas.ts';
+import type { Formulas } from '../../../workers/reckon/formulas.ts';
+import { Host } from '../../../workers/reckon/host.ts';
 import { HyperFormula } from '../../../workers/reckon/internals.ts';
 import type { Place } from '../../../workers/reckon/internals.ts';
 import { Desk } from './desk.ts';
@@ -61,6 +63,44 @@ test('a column of formulas goes the same way as each by itself', () => {
   const cells = Object.fromEntries(Array.from({ length: 40 }, (_, i) => [[`A${i + 1}`, `${i + 1} cm`], [`B${i + 1}`, `=A${i + 1}*2+$A$1`], [`C${i + 1}`, `=SUM(A$1:A${i + 1})`]]).flat() as [string, string][]);
   const desk = new Desk(cells);
   expect([desk.show('B40'), desk.show('C40')]).toEqual(['81 cm', '820 cm']);
+});
+
+describe('going down a column', () => {
+  const host = new Host();
+  host.formulas.setMeanings([{ id: 1, name: 'Fit' }], NAMES);
+  const told = (formulas: Formulas, text: string, at: Place): string => {
+    const { ast, errors } = formulas.treeOf(text, at);
+    return errors.length > 0 ? 'error' : JSON.stringify(ast);
+  };
+
+  test('a formula is what it is by itself, whatever stood above', () => {
+    let alike = 0;
+    fc.assert(fc.property(formula, formula, fc.array(fc.tuple(fc.boolean(), fc.nat(9)), { minLength: 3, maxLength: 8 }), fc.nat(5), (first, second, steps, col) => {
+      let row = 3;
+      for (const [other, step] of steps) {
+        row += step === 9 ? 1_000 : 1;
+        const copied = shiftCopy(other ? second : first, row - 3, 0);
+        // Now and then one that points elsewhere, as a slip of the hand would have it.
+        const text = step === 0 ? copied.replace(/\d/, '7') : step === 1 ? copied.replace(/(\d)/, '0$1') : step === 2 ? `${copied} ` : copied;
+        const at = { sheet: 1, row, col };
+        const by = new Host();
+        by.formulas.setMeanings([{ id: 1, name: 'Fit' }], NAMES);
+        const tree = told(host.formulas, text, at);
+        if (tree !== 'error') alike += 1;
+        expect(tree, text).toBe(told(by.formulas, text, at));
+      }
+    }), { numRuns: 40 });
+    expect(alike).toBeGreaterThan(30);
+  }, 120_000);
+
+  test.each([
+    ['=B1+C9', '=B2+C10', '=B3+C11', '=B4+C11'], ['=$B$1*B1', '=$B$1*B2', '=$B$1*B3', '=$B$2*B4'], ['=B1', '=B2', '=B3', '=B'], ['=B1', '=B2', '=B3', '=B04'],
+    ['=B1', '=B2', '=B3', '=B4:B5'], ['=B1', '=B2', '=B3', '=B4(1)'], ['=B1&"B1"', '=B2&"B1"', '=B3&"B1"', '=B4&"B4"'], ['=B1', '=B2', '=B3', '=B44'],
+  ])('%s, %s, %s, then %s', (...texts) => {
+    const cells = { B1: '1', B2: '2', B3: '3', B4: '4', B5: '5', B44: '44', C9: '9', C10: '10', C11: '11', C12: '12' };
+    const desk = new Desk({ ...cells, ...Object.fromEntries(texts.map((text, i) => [`A${i + 1}`, text])) });
+    texts.forEach((text, i) => expect(desk.show(`A${i + 1}`)).toBe(new Desk({ ...cells, [`A${i + 1}`]: text }).show(`A${i + 1}`)));
+  });
 });
 
 test('more kinds of formulas than are kept still go right', () => {

@@ -142,6 +142,16 @@ describe('what is relied on', () => {
     expect(block.isComputed()).toBe(false);
   });
 
+  test('what a formula uses says which of it is fixed, and has no sheet where it is its own', () => {
+    const inside = HyperFormula.buildEmpty(CONFIG);
+    inside._crudOperations.operations.addSheetWithId(7, 'S7');
+    const [fixed, half, other] = inside._parser.parse('=SUM($A$1:$B$2,A$1:B$2,S7!$A$1:$B$2)', { sheet: 7, row: 4, col: 4 }).dependencies;
+    expect(fixed).toMatchObject({ start: { type: 'CELL_REFERENCE_ABSOLUTE', row: 0, col: 0 }, end: { type: 'CELL_REFERENCE_ABSOLUTE', row: 1, col: 1 } });
+    expect(fixed!.start!.sheet).toBeUndefined();
+    expect(half!.start!.type).not.toBe('CELL_REFERENCE_ABSOLUTE');
+    expect(other!.start!.sheet).toBe(7);
+  });
+
   test('a formula that cannot be read keeps its text and shows the first message', () => {
     const inside = plain();
     inside._parser.parse = () => ({ ast: { type: 'ERROR' }, errors: [{ type: 'ParserError', message: 'Why.' }], hasVolatileFunction: false, hasStructuralChangeFunction: false, dependencies: [] });

@@ -10,9 +10,15 @@ import { UNITS } from '../../../src/quantities/index.ts';
 import type { CellChange } from '../../../src/workbook/index.ts';
 import { Results } from '../../../src/reckoning/results.ts';
 import { Engine } from '../../../workers/reckon/engine.ts';
-import { policyOf } from '../../../workers/reckon/functions/policy.ts';
+import { ADDED_NAMES, policyOf } from '../../../workers/reckon/functions/policy.ts';
 import { HyperFormula } from '../../../workers/reckon/internals.ts';
 import { Desk, said } from './desk.ts';
+import { formula as tree, TYPED } from './small-evaluator.ts';
+
+/** Random formulas held against the small evaluator. */
+const EVALUATED = 100_000;
+/** Random formulas of any functions; `npm run test:nestings` tries 100,000. */
+const NESTINGS = Number(process.env['NESTINGS'] ?? 6_000);
 
 const CELLS = (scale: number): Record<string, string> => ({
   A1: `${20 * scale} cm`, A2: `${30 * scale} cm`, A3: `${50 * scale} cm`, A4: `${10 * scale} in`, B1: '2', B2: '3', B3: '5', C1: `${400 * scale * scale} cm2`, C2: '25 %', C3: 'wide', C4: 'TRUE',
@@ -21,7 +27,7 @@ const CELLS = (scale: number): Record<string, string> => ({
 
 /** Their results hang on chance, on how a length is written, or on how many of its unit it is. */
 const LEFT_OUT = new Set(['RAND', 'RANDBETWEEN', 'NOW', 'TODAY', 'CONCATENATE', 'EXACT', 'FIND', 'LEFT', 'LEN', 'MID', 'REPLACE', 'REPT', 'RIGHT', 'SEARCH', 'SPLIT', 'SUBSTITUTE', 'TEXT', 'TEXTJOIN', 'VALUE', 'INT', 'ROUND', 'ROUNDDOWN', 'ROUNDUP', 'TRUNC']);
-const FUNCTIONS = HyperFormula.buildEmpty({ licenseKey: 'gpl-v3' })._functionRegistry.getRegisteredFunctionIds()
+const FUNCTIONS = [...HyperFormula.buildEmpty({ licenseKey: 'gpl-v3' })._functionRegistry.getRegisteredFunctionIds(), ...ADDED_NAMES]
   .filter((name) => !LEFT_OUT.has(name) && policyOf(name).does !== 'absent');
 const OFTEN = FUNCTIONS.filter((name) => policyOf(name).does !== 'refuses');
 
@@ -53,9 +59,38 @@ describe('random nestings', () => {
         const due = one.value * 10 ** power;
         expect(Math.abs(ten.value - due) <= 1e-6 * Math.max(Math.abs(due), 1e-9), `${cell!.raw} gave ${said(one)}, and ${said(ten)} with ten times every length`).toBe(true);
       }
-    }), { numRuns: Number(process.env['NESTINGS'] ?? 3_000) / 60 });
+    }), { numRuns: NESTINGS / 60 });
+    console.log(`${NESTINGS} random formulas with every length ten times as long: ${figures} gave figures, and none a bare length`);
     expect(figures).toBeGreaterThan(300);
-  }, 120_000);
+  }, 600_000);
+});
+
+describe('random formulas', () => {
+  test('come to what a small evaluator says, in number and in kind', () => {
+    const desk = new Desk(TYPED);
+    let figures = 0;
+    let errors = 0;
+    fc.assert(fc.property(fc.array(tree, { minLength: 100, maxLength: 100 }), (trees) => {
+      desk.edit({ do: 'setCells', sheet: 1, cells: trees.map(({ text }, i) => ({ row: 20 + Math.floor(i / 10), col: 8 + (i % 10), cell: { raw: `=${text}` } })) });
+      for (const [i, { text, work }] of trees.entries()) {
+        const due = work(new Map());
+        const got = desk.results.at(1, 20 + Math.floor(i / 10), 8 + (i % 10));
+        if (due === 'error') {
+          errors += 1;
+          expect(got.kind, `=${text} should be an error, and gave ${said(got)}`).toBe('error');
+          continue;
+        }
+        figures += 1;
+        const power = got.kind === 'quantity' ? { number: 0, length: 1, area: 2, angle: -1 }[UNITS[got.unit].dimension] : undefined;
+        expect(power, `=${text} should be ${due.value} mm^${due.power}, and gave ${said(got)}`).toBe(due.power);
+        const value = got.kind === 'quantity' ? got.value : NaN;
+        expect(Math.abs(value - due.value) <= 1e-7 * Math.max(1, Math.abs(due.value)), `=${text} should be ${due.value}, and gave ${value}`).toBe(true);
+      }
+    }), { numRuns: EVALUATED / 100 });
+    console.log(`${figures + errors} random formulas as a small evaluator has them: ${figures} figures, ${errors} errors`);
+    expect(figures).toBeGreaterThan(EVALUATED / 10);
+    expect(errors).toBeGreaterThan(EVALUATED / 10);
+  }, 600_000);
 });
 
 describe('hostile cells', () => {

@@ -116,7 +116,9 @@ describe('examples', () => {
 });
 
 describe('arguments', () => {
-  const compared = cards.filter(({ name }) => !sewing.has(name) && (registry.getMetadata(name)?.parameters?.length ?? 0) > 0);
+  // Ours take more than the library's do.
+  const OTHERWISE = new Set(['CEILING', 'FLOOR']);
+  const compared = cards.filter(({ name }) => !sewing.has(name) && !OTHERWISE.has(name) && (registry.getMetadata(name)?.parameters?.length ?? 0) > 0);
   it.each(compared.map((card) => [card.name, card] as const))('%s has as many as the library takes', (name, card) => {
     const { parameters = [], repeatLastArgs = 0 } = registry.getMetadata(name) as { parameters?: { defaultValue?: unknown; optionalArg?: boolean }[]; repeatLastArgs?: number };
     expect(card.args.length).toBe(parameters.length);
@@ -150,7 +152,7 @@ describe('what is said of units is so', () => {
     expect(dimension(`=${name}(2 cm, 3 cm, 6 cm)`)).toBe('area');
   });
   it.each(saying(COUNTED))('%s makes plain numbers of lengths', (name) => {
-    const given = { RANK: '2 cm, {2 cm;3 cm}', SIGN: '2 cm', DELTA: '2 cm, 2 cm' }[name] ?? '2 cm, 3 cm';
+    const given = { RANK: '2 cm, {2 cm;3 cm}', PERCENTRANK: '{2 cm;3 cm}, 2 cm', SIGN: '2 cm', DELTA: '2 cm, 2 cm', ATAN2: '2 cm, 2 cm' }[name] ?? '2 cm, 3 cm, 6 cm';
     expect(dimension(`=${name}(${given})`)).toBe('number');
   });
   it.each(refused.map((card) => [card.name, card] as const))('%s takes no length', (name, { args }) => {

@@ -56,6 +56,9 @@ function shortened(fn: SewingFunction, values: readonly Value[], drop: number): 
   return fn.repeats ? values : values.slice(0, Math.max(needed, values.length - drop));
 }
 
+/** The functions that the tests below went through. */
+const [finite, scaled] = [new Set<string>(), new Set<string>()];
+
 describe.each(FUNCTIONS.map((fn) => [fn.name, fn] as const))('%s', (_, fn) => {
   it('says what it is', () => {
     expect(fn.name).toMatch(/^[A-Z]+(?:\.[A-Z]+)*$/);
@@ -98,6 +101,7 @@ describe.each(FUNCTIONS.map((fn) => [fn.name, fn] as const))('%s', (_, fn) => {
       { numRuns: RUNS, seed: 1 },
     );
     expect(results).toBeGreaterThan(RUNS / 12);
+    finite.add(fn.name);
   });
 
   it('scales with its lengths', () => {
@@ -123,5 +127,15 @@ describe.each(FUNCTIONS.map((fn) => [fn.name, fn] as const))('%s', (_, fn) => {
       }),
       { numRuns: RUNS, seed: 2 },
     );
+    scaled.add(fn.name);
+  });
+});
+
+describe('every function', () => {
+  it('was run with random figures, and scaled where it has lengths', () => {
+    const without = FUNCTIONS.filter(({ name }) => !scaled.has(name)).map(({ name }) => name);
+    console.info(`${finite.size} of ${FUNCTIONS.length} functions run with random figures, ${scaled.size} scaled; without lengths: ${without.join(', ')}`);
+    expect(finite.size).toBe(FUNCTIONS.length);
+    expect(FUNCTIONS.filter(({ name, args }) => without.includes(name) && args.some(({ kind }) => kind === 'length' || kind === 'area'))).toEqual([]);
   });
 });

@@ -138,7 +138,7 @@ function noPlace(call: Call): string | undefined {
 /** The values it got, the engine's reason, and what it takes. */
 function general(call: Call, error: CellError): string {
   const reason = error.type === ErrorType.DIV_BY_ZERO && error.message === undefined ? 'it would divide by 0.' : sentenceOf(error).replace(/^[A-Z](?=[a-z ])/, (letter) => letter.toLowerCase());
-  const takes = DESCRIBED.get(call.name)?.args.map(({ name, about }) => `${name} (${about})`).join(', ');
+  const takes = DESCRIBED.get(call.name)?.args.filter((_, i) => isNumeric(call.given[i]?.value)).map(({ name, about }) => `${name} (${about})`).join(', ');
   const values = call.given.slice(0, 4).map((given) => (given.value instanceof CellError ? 'an error' : shown(call, given)));
   const list = values.length > 1 ? `${values.slice(0, -1).join(', ')} and ${values.at(-1)}` : values.join('');
   return `${call.name} got ${list || 'nothing'}: ${reason}${takes ? ` It takes ${takes}.` : ''}`;

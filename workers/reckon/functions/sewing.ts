@@ -49,7 +49,7 @@ export function valuesFor(fn: SewingFunction, call: Call): readonly Value[] | Ce
     }
     const value = given.value instanceof SimpleRangeValue ? blockOf(given, given.value, arg?.kind === 'chart' ? 'chart' : 'block', call) : one(given, call);
     if (value instanceof CellError) return value;
-    if (typeof value === 'object' && value !== null && isFault(value)) return refuse(value.sentence);
+    if (isFault(value)) return refuse(value.sentence);
     values.push(value);
   }
   return values;

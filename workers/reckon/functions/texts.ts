@@ -161,6 +161,8 @@ export const NUMBERVALUE: Own = (call) => {
 const FLOAT = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/;
 
 function digits(text: string, decimal: string, group: string): unknown {
+  // A full stop that is named for nothing could be either.
+  if (text.includes('.') && decimal !== '.' && !group.includes('.')) return refuse(`“${text}” has a full stop, and NUMBERVALUE was told that “${decimal}” stands before decimals: name the mark between groups too, as in NUMBERVALUE("1.234,5"; ","; ".").`);
   const at = text.indexOf(decimal);
   const whole = at < 0 ? text : text.slice(0, at);
   const bare = [...whole].filter((character) => !group.includes(character)).join('') + (at < 0 ? '' : `.${text.slice(at + 1)}`);

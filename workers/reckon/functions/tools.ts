@@ -4,7 +4,7 @@ import type { Dimension } from '../../../src/quantities/index.ts';
 import type { Arithmetic } from '../arithmetic.ts';
 import { Cautions } from '../cautions.ts';
 import { workedOut } from '../evaluate.ts';
-import { CellError, ErrorType, SimpleRangeValue } from '../internals.ts';
+import { ErrorType, SimpleRangeValue } from '../internals.ts';
 import type { Ast, CallFunction, CellRange, Helper, Interpreter, Place, State } from '../internals.ts';
 import type { PlaceNames } from '../sentences.ts';
 import { Dimensioned, Measure, Refusal, sayOf } from '../values.ts';

@@ -1,0 +1,13 @@
+/**
+ * The lay: pieces, cloth and layouts as plain data, what can be laid at all,
+ * what has to be laid on this cloth, and the proof that a layout can be cut.
+ * The search itself is in `workers/lay`.
+ */
+export { layoutFaults, MOST_OVERLAP } from './check.ts';
+export { layFaults, MOST_OUTLINES, MOST_PLACES, MOST_POINTS } from './faults.ts';
+export { areaOf, boundsOf, laidOutline } from './outline.ts';
+export { clothWidth, placesOf, waysOf } from './places.ts';
+export { readPublished } from './published.ts';
+export type { Published } from './published.ts';
+export type { LayAnswer, LayNews, LayRequest, LayWorker } from './protocol.ts';
+export type { Aim, Cloth, Cut, Laid, Layout, Outline, Piece, Place, Point, Rectangle, Way } from './types.ts';
