@@ -8,11 +8,12 @@ const may = {
   'src/keeping': ['src/workbook'],
   'src/reckoning': ['src/quantities', 'src/workbook', 'src/formula'],
   'src/pictures': ['src/quantities', 'src/sewing'],
+  'src/lay': ['src/quantities'],
   'src/look': [],
   'src/grid': ['src/workbook', 'src/formula', 'src/quantities', 'src/look', 'src/reckoning'],
   'src/panels': ['src/pictures', 'src/look', 'src/quantities', 'src/workbook', 'src/tables', 'src/reckoning'],
   'workers/reckon': ['src/sewing', 'src/formula', 'src/quantities', 'src/workbook', 'src/reckoning'],
-  'workers/lay': ['src/quantities'],
+  'workers/lay': ['src/lay', 'src/quantities'],
   'sheets': ['src/workbook'],
 };
 const every = ['src', 'workers', 'sheets', 'tests'];

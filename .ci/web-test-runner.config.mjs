@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { devtoolsCommand } from '../tests/browser/grid/devtools-command.mjs';
+import { axeCommand } from '../tests/journeys/axe-command.mjs';
 import { screenReader } from '../tests/journeys/screen-reader.mjs';
 import { references } from '../tests/browser/pictures/references.mjs';
 import { closingLine } from './closing-line.mjs';
@@ -16,7 +17,7 @@ export default {
   concurrency: 1,
   browsers: [chromeLauncher({ launchOptions: { executablePath: findChromium(), args: CHROMIUM_ARGS } })],
   middleware: [appPage()],
-  plugins: [...servePlugins, devtoolsCommand(), screenReader(), references()],
+  plugins: [...servePlugins, devtoolsCommand(), screenReader(), axeCommand(), references()],
   testFramework: { config: { timeout: 20_000 } },
   testsFinishTimeout: 300_000,
   // Tests run unbundled, where Lit says so in every page.

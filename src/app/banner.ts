@@ -17,6 +17,9 @@ export function banner(desk: Desk, run: (id: string) => void): TemplateResult | 
     return html`<p class="banner fault" role="alert">Not kept: ${desk.keepState.sentence} <button @click=${() => desk.tryKeeping()}>Try again</button>
       <button @click=${() => run('book-save')}>Save a copy as a file</button></p>`;
   }
+  if (desk.engine?.state === 'restarting') {
+    return html`<p class="banner note" role="status">The sums stopped and are being started again. What you type is kept meanwhile.</p>`;
+  }
   if (desk.setAside > 0) {
     return html`<p class="banner note" role="status">Part of this workbook could not be read and was set aside. <button @click=${() => run('set-aside')}>Look at it</button></p>`;
   }

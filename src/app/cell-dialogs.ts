@@ -1,7 +1,8 @@
 /** The dialogs about cells: a note, sorting, and which rows are to show. What they are shown, and how their wishes are granted. */
 import { html, type TemplateResult } from 'lit';
 import { areaName, cellName, columnName } from '../formula/index.ts';
-import type { Block, FilterPanel, FilterWish, NotePanel, SortPanel, SortWish } from '../panels/index.ts';
+import type { Block, FilterWish, SortWish } from '../panels/index.ts';
+import type { LaterTag } from '../panels/later.ts';
 import {
   cellAt, filterEdit, firstRowIsHeadings, hasNeighbours, regionAround, sortEdit, usedArea, type Area, type Condition,
 } from '../workbook/index.ts';
@@ -9,6 +10,7 @@ import { filterOff } from './arrange.ts';
 import { attempt } from './attempt.ts';
 import { textAt, valueAt } from './cell-values.ts';
 import type { Desk } from './desk.ts';
+import { summon } from './summon.ts';
 
 export interface CellDialogScreens {
   openNote(): void;
@@ -65,7 +67,7 @@ export class CellDialogs {
   #openNote(): void {
     const { sheet, selection: { focus: { row, col } } } = this.desk();
     this.#start(null);
-    this.#get<NotePanel>('tt-note').open(`${cellName(row, col)} of ${sheet.name}`, cellAt(sheet, row, col)?.note ?? '');
+    this.#open('tt-note', (panel) => panel.open(`${cellName(row, col)} of ${sheet.name}`, cellAt(sheet, row, col)?.note ?? ''));
   }
 
   #openSort(): void {
@@ -73,7 +75,7 @@ export class CellDialogs {
     if (!area) return;
     this.#start(area);
     const { focus } = this.desk().selection;
-    this.#get<SortPanel>('tt-sort').open(this.#described(area), Math.min(Math.max(focus.col, area.left), area.right));
+    this.#open('tt-sort', (panel) => panel.open(this.#described(area), Math.min(Math.max(focus.col, area.left), area.right)));
   }
 
   #openFilter(): void {
@@ -88,7 +90,7 @@ export class CellDialogs {
       text: row >= area.top && row <= area.bottom ? textAt(desk, desk.sheetId)(row, col) : '',
     };
     const block = this.#described(area);
-    this.#get<FilterPanel>('tt-filter').open(filter ? { ...block, headings: false } : block, filter?.conditions ?? [], first, filter !== undefined);
+    this.#open('tt-filter', (panel) => panel.open(filter ? { ...block, headings: false } : block, filter?.conditions ?? [], first, filter !== undefined));
   }
 
   #start(area: Area | null): void {
@@ -154,7 +156,7 @@ export class CellDialogs {
     return area && (headings ? { ...area, top: area.top + 1 } : area);
   }
 
-  #get<T extends Element>(tag: string): T {
-    return this.host.renderRoot.querySelector<T>(tag)!;
+  #open<Tag extends LaterTag>(tag: Tag, open: (panel: HTMLElementTagNameMap[Tag]) => void): void {
+    summon(this.host, tag, open, (sentence) => this.desk().say(sentence));
   }
 }

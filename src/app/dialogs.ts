@@ -1,11 +1,11 @@
 /** Every dialog of the app: what it is shown, and how the wishes that come from it are granted. */
 import { html, type TemplateResult } from 'lit';
-import type { ExportTable, ImportChart, ImportEvent, NamesPanel, PutExampleEvent, ReferencePanel, RenamePanel, TemplatesPanel, TemplateCard, Titles, Tried } from '../panels/index.ts';
+import type { ExportTable, ImportChart, ImportEvent, PutExampleEvent, RenamePanel, TemplateCard, Titles, Tried } from '../panels/index.ts';
+import type { LaterTag } from '../panels/later.ts';
 import { cellName } from '../formula/index.ts';
 import type { TemplateStore } from '../keeping/index.ts';
 import type { FunctionCard } from '../reckoning/index.ts';
 import { cellAt, nameCalled, nameFault, readTemplate, sheetFromTemplate, sheetNameFault, templateFrom, usedArea, type Edit, type Template } from '../workbook/index.ts';
-import { chartSheetEdit } from './chart-edit.ts';
 import type { Screens } from './commands.ts';
 import type { KeepScreens } from './keep-commands.ts';
 import type { Comparing } from './comparing.ts';
@@ -17,7 +17,7 @@ import { areaInWords, goTo, nameSelection } from './naming.ts';
 import { comparisonTable, sheetTable } from './out-tables.ts';
 import { fileName, saveFile } from './save-file.ts';
 import type { PanelScreens } from './side-panels.ts';
-import { SHIPPED_IDS, shippedTemplate } from './shipped.ts';
+import { NOT_FETCHED, summon } from './summon.ts';
 import { typeInto } from './wishes.ts';
 
 /** A template file larger than this is no template. */
@@ -31,6 +31,8 @@ interface Host {
 export class Dialogs {
   #own: readonly { readonly id: string; readonly template: Template }[] = [];
   #store: TemplateStore | null = null;
+  #shipped: typeof import('./shipped.ts') | null = null;
+  #charts: typeof import('./chart-edit.ts') | null = null;
   #sentence = '';
   #functions: readonly FunctionCard[] = [];
   #trying = '';
@@ -52,20 +54,27 @@ export class Dialogs {
   /** @param name the function to show at once */
   openReference(name: string | undefined): void {
     this.#say('');
-    this.#get<ReferencePanel>('tt-reference').open(name);
+    this.#open('tt-reference', (panel) => panel.open(name));
   }
 
   get screens(): Omit<Screens, keyof CellScreens | keyof KeepScreens | keyof PanelScreens | keyof MendScreens | 'openCommands' | 'openReference' | 'compare' | 'setTheme'> {
     return {
-      openTemplates: () => { this.#say(''); this.#get<TemplatesPanel>('tt-templates').openStart(); },
-      openKeepTemplate: () => this.#get<TemplatesPanel>('tt-templates').openKeep(),
-      openImport: () => this.#get<ImportChart>('tt-import-chart').open(),
+      openTemplates: () => void this.#fetch(async () => {
+        this.#shipped ??= await import('./shipped.ts');
+        this.#say('');
+        this.#open('tt-templates', (panel) => panel.openStart());
+      }),
+      openKeepTemplate: () => this.#open('tt-templates', (panel) => panel.openKeep()),
+      openImport: () => void this.#fetch(async () => {
+        this.#charts ??= await import('./chart-edit.ts');
+        this.#open('tt-import-chart', (panel) => panel.open());
+      }),
       openExport: (what) => this.#openExport(what),
-      openNames: () => { this.#say(''); this.#get<NamesPanel>('tt-names').open(); },
+      openNames: () => { this.#say(''); this.#open('tt-names', (panel) => panel.open()); },
       openRename: () => {
         const { book, sheet } = this.desk();
         this.#say('');
-        this.#get<RenamePanel>('tt-rename').open({ title: book.title, person: book.person, sheet: sheet.name, about: sheet.about ?? '' });
+        this.#open('tt-rename', (panel) => panel.open({ title: book.title, person: book.person, sheet: sheet.name, about: sheet.about ?? '' }));
       },
     };
   }
@@ -103,7 +112,7 @@ export class Dialogs {
       void this.#change((store) => store.put(templateFrom(book, sheetId, name, note)), `Kept as the template “${name}”.`);
     });
     on<ImportEvent['detail']>('tt-import', ({ sheetName, chartName, reading }, event) => {
-      const { edit, sheet } = chartSheetEdit(reading, { sheet: sheetName, name: chartName }, this.desk().book);
+      const { edit, sheet } = this.#charts!.chartSheetEdit(reading, { sheet: sheetName, name: chartName }, this.desk().book);
       if (this.desk().do(edit)) this.desk().openSheet(sheet);
       else {
         event.preventDefault();
@@ -197,14 +206,14 @@ export class Dialogs {
   }
 
   #template(id: string): Template | undefined {
-    return this.#own.find((each) => each.id === id)?.template ?? (SHIPPED_IDS.includes(id) ? shippedTemplate(id) : undefined);
+    return this.#own.find((each) => each.id === id)?.template ?? (this.#shipped?.SHIPPED_IDS.includes(id) ? this.#shipped.shippedTemplate(id) : undefined);
   }
 
   #cards(): TemplateCard[] {
     const card = (id: string, { name, note }: Template, own: boolean): TemplateCard => ({ id, name, note, own });
     return [
       ...this.#own.map(({ id, template }) => card(id, template, true)),
-      ...SHIPPED_IDS.map((id) => card(id, shippedTemplate(id), false)),
+      ...(this.#shipped?.SHIPPED_IDS.map((id) => card(id, this.#shipped!.shippedTemplate(id), false)) ?? []),
     ];
   }
 
@@ -216,11 +225,21 @@ export class Dialogs {
   }
 
   #showExport(grid: ExportTable['grid'], title: string): void {
-    const panel = this.#get<ExportTable>('tt-export-table');
-    panel.grid = grid;
-    panel.title = title;
-    panel.as = this.desk().showAs;
-    panel.open();
+    this.#open('tt-export-table', (panel) => {
+      panel.grid = grid;
+      panel.title = title;
+      panel.as = this.desk().showAs;
+      panel.open();
+    });
+  }
+
+  /** What a dialog needs besides itself, fetched once. */
+  async #fetch(open: () => Promise<void>): Promise<void> {
+    await open().catch(() => this.desk().say(NOT_FETCHED));
+  }
+
+  #open<Tag extends LaterTag>(tag: Tag, open: (panel: HTMLElementTagNameMap[Tag]) => void): void {
+    summon(this.host, tag, open, (sentence) => this.desk().say(sentence));
   }
 
   #get<T extends Element>(tag: string): T {

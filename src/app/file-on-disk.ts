@@ -2,36 +2,43 @@
 import { saveFile } from './save-file.ts';
 
 interface Writable { write(data: Blob): Promise<void>; close(): Promise<void>; abort(): Promise<void> }
-interface Handle { readonly name: string; createWritable(): Promise<Writable> }
-type Picker = (options: object) => Promise<Handle>;
+export interface FileHandle { readonly name: string; createWritable(): Promise<Writable> }
+type Picker = (options: object) => Promise<FileHandle>;
+
+const picker = (): Picker | undefined => (globalThis as { showSaveFilePicker?: Picker }).showSaveFilePicker;
+
+/** Whether a file can be kept hold of. */
+export const canFollowFiles = (): boolean => picker() !== undefined;
 
 /** The name that the file has now; `null` when she chose none. Rejects when the disk refuses. */
 export async function saveToDisk(name: string, content: Blob): Promise<string | null> {
-  const picker = (globalThis as { showSaveFilePicker?: Picker }).showSaveFilePicker;
-  const handle = picker ? await pick(picker, name) : 'download';
+  const handle = await pickFile(name);
   if (handle === null) return null;
-  if (handle === 'download') {
+  if (handle === 'none') {
     saveFile(name, content);
     return name;
   }
+  await writeTo(handle, content);
+  return handle.name;
+}
+
+/** `null` when she chose no file; `none` when the browser lets this page choose none: one in a frame, or one that it does not trust. */
+export async function pickFile(suggestedName: string): Promise<FileHandle | 'none' | null> {
+  try {
+    return await picker()?.({ suggestedName, types: [{ description: 'Workbook of Tape & Tally', accept: { 'application/json': ['.json'] } }] }) ?? 'none';
+  } catch (error) {
+    return (error as { name?: unknown } | null)?.name === 'AbortError' ? null : 'none';
+  }
+}
+
+/** All or nothing: when it fails, what stood in the file before stays there. */
+export async function writeTo(handle: FileHandle, content: Blob): Promise<void> {
   const file = await handle.createWritable();
   try {
     await file.write(content);
     await file.close();
   } catch (error) {
-    // What stood in the file before stays there.
     await file.abort().catch(() => undefined);
     throw error;
-  }
-  return handle.name;
-}
-
-async function pick(picker: Picker, suggestedName: string): Promise<Handle | 'download' | null> {
-  try {
-    return await picker({ suggestedName, types: [{ description: 'Workbook of Tape & Tally', accept: { 'application/json': ['.json'] } }] });
-  } catch (error) {
-    if ((error as { name?: unknown } | null)?.name === 'AbortError') return null;
-    // A page in a frame, or one that the browser does not trust with files.
-    return 'download';
   }
 }

@@ -1,13 +1,15 @@
 /** The shelf, workbook files and what was set aside: what their dialogs are shown, and how their wishes are granted. */
 import { html, type TemplateResult } from 'lit';
-import type { BookWish, PartFile, SetAsidePanel, ShelfPanel, ShelfRow } from '../panels/index.ts';
+import type { BookWish, PartFile, SetAsidePanel, ShelfRow } from '../panels/index.ts';
 import { claim, daysLeft, newBookId, putBack, type AsideFound, type Keeper, type Persistence, type Shelf, type ShelfBook } from '../keeping/index.ts';
 import { EditRefused, MOST_FILE_BYTES, bookText, emptyBook, readBookText, type Book } from '../workbook/index.ts';
 import type { Desk } from './desk.ts';
-import { saveToDisk } from './file-on-disk.ts';
+import { FileCopy } from './file-copy.ts';
+import { pickFile, saveToDisk } from './file-on-disk.ts';
 import type { KeepScreens } from './keep-commands.ts';
 import { whenInWords } from './kept.ts';
 import { fileName, saveFile } from './save-file.ts';
+import { summon } from './summon.ts';
 
 interface Host {
   readonly renderRoot: HTMLElement | DocumentFragment;
@@ -34,6 +36,7 @@ export class KeepDialogs {
   #aside: readonly AsideFound[] = [];
   #part: (PartFile & { readonly book: Book }) | null = null;
   #sentence = '';
+  #copy: FileCopy | null = null;
   protection: Persistence | 'not asked' = 'not asked';
 
   constructor(private readonly host: Host, private readonly desk: () => Desk) {}
@@ -46,14 +49,14 @@ export class KeepDialogs {
     return {
       openShelf: () => this.#open(),
       saveCopy: () => void this.#try(() => this.#save()),
+      followFile: () => void this.#try((keeping) => this.#follow(keeping)),
       openFile: () => {
-        this.#open();
-        this.#panel.chooseFile();
+        this.#open((panel) => panel.chooseFile());
       },
       newBook: () => void this.#try(() => this.#new()),
       openSetAside: () => void this.#try(async (keeping) => {
         this.#aside = await keeping.keeper.aside();
-        this.#get<SetAsidePanel>('tt-set-aside').open();
+        summon(this.host, 'tt-set-aside', (panel) => panel.open(), (sentence) => this.desk().say(sentence));
       }),
     };
   }
@@ -184,6 +187,29 @@ export class KeepDialogs {
     await this.#keeping?.shelf.savedAsFile(book.id).catch(() => undefined);
   }
 
+  /** From now on, as long as this page is open, a file follows what she does. */
+  async #follow({ shelf }: Keeping): Promise<void> {
+    const desk = this.desk();
+    const handle = await pickFile(fileName(desk.book.title, 'json'));
+    if (handle === null) return;
+    if (handle === 'none') throw new EditRefused('This browser does not let a page keep hold of a file. Save copies instead.');
+    this.#copy?.end();
+    const copy = new FileCopy(handle, () => desk.book);
+    this.#copy = copy;
+    desk.addEventListener('change', () => copy.changed());
+    let said = false;
+    copy.addEventListener('state', () => {
+      const { state } = copy;
+      if (state.state === 'failed') desk.say(`${state.name} could not be brought up to date: ${state.why} What you type is kept on this device all the same; choose the file anew.`);
+      else {
+        void shelf.savedAsFile(desk.book.id).catch(() => undefined);
+        if (!said) desk.say(`${state.name} is up to date, and follows what you do until this page is closed.`);
+      }
+      said = state.state === 'following';
+    });
+    await copy.write();
+  }
+
   async #go(id: string, keeping: Keeping): Promise<void> {
     await this.#settled(keeping);
     keeping.go(id);
@@ -208,8 +234,11 @@ export class KeepDialogs {
     }
   }
 
-  #open(): void {
-    this.#panel.open();
+  #open(then?: (panel: HTMLElementTagNameMap['tt-shelf']) => void): void {
+    summon(this.host, 'tt-shelf', (panel) => {
+      panel.open();
+      then?.(panel);
+    }, (sentence) => this.desk().say(sentence));
     void this.#try(async () => undefined);
   }
 
@@ -233,10 +262,6 @@ export class KeepDialogs {
   #say(sentence: string): void {
     this.#sentence = sentence;
     this.desk().say(sentence);
-  }
-
-  get #panel(): ShelfPanel {
-    return this.#get<ShelfPanel>('tt-shelf');
   }
 
   #get<T extends Element>(tag: string): T {

@@ -1,7 +1,7 @@
 /** Asks before names lose the cells they stand for. */
-import type { LossesPanel } from '../panels/index.ts';
 import { labelOf, type Edit } from '../workbook/index.ts';
 import { LossEvent, type Desk } from './desk.ts';
+import { summon } from './summon.ts';
 
 interface Host {
   readonly renderRoot: HTMLElement | DocumentFragment;
@@ -14,11 +14,11 @@ export class Losing {
 
   readonly ask = (event: Event): void => {
     if (!(event instanceof LossEvent)) return;
-    const panel = this.host.renderRoot.querySelector<LossesPanel>('tt-losses');
-    if (!panel) return;
     event.preventDefault();
     this.#edit = event.edit;
-    panel.open(labelOf(event.edit, this.desk().book), event.lost);
+    const { lost } = event;
+    const label = labelOf(event.edit, this.desk().book);
+    summon(this.host, 'tt-losses', (panel) => panel.open(label, lost), (sentence) => this.desk().say(sentence));
   };
 
   listen(root: EventTarget): void {

@@ -3,10 +3,10 @@ import { tokens } from '../look/index.ts';
 import { Database, Keeper, Shelf, TemplateStore, askToPersist, claim, newBookId } from '../keeping/index.ts';
 import { Supervisor, startReckonWorker } from '../reckoning/index.ts';
 import { addressOf, bookAtAddress, goTo, warnBeforeLeaving } from './address.ts';
-import { demoBook, demoOpens } from './demo.ts';
 import { Desk } from './desk.ts';
 import { takeDroppedFiles } from './dropped-files.ts';
 import { App } from './shell.ts';
+import { fetchPanels } from './summon.ts';
 import { restoreTheme } from './theme.ts';
 
 document.adoptedStyleSheets.push(tokens.styleSheet!);
@@ -54,6 +54,8 @@ takeDroppedFiles(window, app.keep, desk);
 
 void app.useTemplates(new TemplateStore(database));
 app.learn(await engine.catalogue());
+// The start is over: what was not needed for it comes now, before it is asked for.
+await fetchPanels();
 
 async function openDesk(): Promise<{ desk: Desk; problems: readonly string[]; from: 'kept' | 'demo' | 'nothing' }> {
   try {
@@ -63,13 +65,15 @@ async function openDesk(): Promise<{ desk: Desk; problems: readonly string[]; fr
     const loaded = await keeper.load(here ? wanted : undefined);
     return loaded
       ? { desk: new Desk(loaded.book), problems: loaded.problems, from: 'kept' }
-      : { desk: demoDesk(), problems: [], from: 'demo' };
+      : { desk: await demoDesk(), problems: [], from: 'demo' };
   } catch (error) {
-    return { desk: demoDesk(), problems: [`${error instanceof Error ? error.message : String(error)} This is the demo garment. Load the page again to try once more.`], from: 'nothing' };
+    return { desk: await demoDesk(), problems: [`${error instanceof Error ? error.message : String(error)} This is the demo garment. Load the page again to try once more.`], from: 'nothing' };
   }
 }
 
-function demoDesk(): Desk {
+/** Only who comes for the first time waits for it to be fetched. */
+async function demoDesk(): Promise<Desk> {
+  const { demoBook, demoOpens } = await import('./demo.ts');
   const desk = new Desk(demoBook(newBookId()));
   desk.selectArea(demoOpens(desk.book));
   return desk;

@@ -63,7 +63,7 @@ export class Pins {
     const { here: [pin, ...more] } = this;
     if (!pin) return '';
     const mend = mendOf(pin.caution, this.desk().book);
-    return `Pin: ${this.#words(pin)}${mend ? ` Alt + M puts ${mend.raw} in ${cellName(mend.cell.row, mend.cell.col)}.` : ''}${more.length > 0 ? ` ${more.length} more here.` : ''}`;
+    return `Pin: ${this.#words(pin)}${mend && !byFinger() ? ` Alt + M puts ${mend.raw} in ${cellName(mend.cell.row, mend.cell.col)}.` : ''}${more.length > 0 ? ` ${more.length} more here.` : ''}`;
   }
 
   /** Goes to the next cell with a pin to look at, over all sheets and round to the first again. */
@@ -172,6 +172,9 @@ function labelOf(sheet: Sheet, { row, col }: CellAddress): string {
   const [of, level] = [rowLabel(sheet, row, col), columnLabel(sheet, row, col)];
   return of !== '' && level !== '' ? `${of}, ${level}` : of || level;
 }
+
+/** Who has no keys is told of none. */
+const byFinger = (): boolean => globalThis.matchMedia?.('(pointer: coarse)').matches ?? false;
 
 const idOf = ({ sheet, row, col, caution: { print } }: Pin): string => `${sheet},${row},${col} ${print}`;
 const areaOf = ({ sheet, row, col }: Pin) => ({ sheet, top: row, left: col, bottom: row, right: col });

@@ -4,7 +4,8 @@
  * wishes are granted.
  */
 import { html, nothing, type TemplateResult } from 'lit';
-import type { FindPanel, FindWish, LookChange } from '../panels/index.ts';
+import type { FindWish, LookChange } from '../panels/index.ts';
+import type { LaterTag } from '../panels/later.ts';
 import { cellAt } from '../workbook/index.ts';
 import { changeLook, lookOff, looksMixed } from './arrange.ts';
 import { CellDialogs, type CellDialogScreens } from './cell-dialogs.ts';
@@ -14,6 +15,7 @@ import { Finding } from './finding.ts';
 import { LookingBack } from './looking-back.ts';
 import { areaInWords } from './naming.ts';
 import { Pins } from './pins.ts';
+import { summon } from './summon.ts';
 import { toggleInput } from './wishes.ts';
 
 export type PanelName = 'working' | 'side-by-side' | 'find' | 'format' | 'history' | 'pins';
@@ -22,7 +24,8 @@ export const PANEL_TITLES: Readonly<Record<PanelName, string>> = {
   working: 'Working', 'side-by-side': 'Side by side', find: 'Find and replace', format: 'How cells show', history: 'History', pins: 'Pins',
 };
 
-const PANELS: readonly string[] = ['tt-find', 'tt-cell-format', 'tt-history', 'tt-pins'];
+const TAGS = { find: 'tt-find', format: 'tt-cell-format', history: 'tt-history', pins: 'tt-pins' } as const satisfies Partial<Record<PanelName, LaterTag>>;
+const PANELS: readonly string[] = Object.values(TAGS);
 
 export interface PanelScreens extends CellDialogScreens {
   openFind(replace: boolean): void;
@@ -58,7 +61,7 @@ export class SidePanels {
   get screens(): PanelScreens {
     return {
       ...this.#dialogs.screens,
-      openFind: (replace) => void this.#open('find', (panel) => (panel as FindPanel).focus({ replace })),
+      openFind: (replace) => void this.#open('find', { replace }),
       findStep: (by) => {
         if (this.#finding.wish.text === '') this.screens.openFind(false);
         else this.#finding.step(by);
@@ -144,11 +147,16 @@ export class SidePanels {
     this.#dialogs.listen(root);
   }
 
-  async #open(panel: PanelName, focus = (element: HTMLElement) => element.focus()): Promise<void> {
+  /** @param focus handed to the panel, which takes the focus */
+  async #open(panel: keyof typeof TAGS, focus?: FocusOptions & { readonly replace?: boolean }): Promise<void> {
     this.show(panel);
     await this.host.updateComplete;
-    const element = this.host.renderRoot.querySelector<HTMLElement & { updateComplete: Promise<unknown> }>(`aside > :is(${PANELS.join()})`);
-    await element?.updateComplete;
-    if (element) focus(element);
+    summon(this.host, TAGS[panel], async (element) => {
+      await element.updateComplete;
+      element.focus(focus);
+    }, (sentence) => {
+      this.show('working');
+      this.desk().say(sentence);
+    });
   }
 }

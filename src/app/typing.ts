@@ -4,10 +4,10 @@
  * mean two things she is asked; nothing that was typed is lost meanwhile.
  */
 import { asKept, asShown, cellName, type Manner } from '../formula/index.ts';
-import type { TwoReadingsPanel } from '../panels/index.ts';
 import type { FunctionCard } from '../reckoning/index.ts';
 import { cellAt, sheetById, type CellAddress } from '../workbook/index.ts';
 import type { Desk } from './desk.ts';
+import { summon } from './summon.ts';
 import { typeInto } from './wishes.ts';
 
 interface Host {
@@ -35,25 +35,32 @@ export class Typing {
     if ('formula' in kept) return typeInto(desk, cell, kept.formula);
     // Where nothing can be changed there is nothing to choose.
     if (desk.reading !== null) return typeInto(desk, cell, typed);
+    // The question on another cell may still be on its way.
+    this.#answer(null);
     this.#asked = { cell, typed, ...kept };
-    this.host.renderRoot.querySelector<TwoReadingsPanel>('tt-two-readings')?.open({
+    const readings = {
       piece: kept.piece, place: `${sheet?.name ?? ''} ${cellName(cell.row, cell.col)}`,
       oneNumber: this.shown(kept.oneNumber), twoArguments: this.shown(kept.twoArguments),
-    });
+    };
+    // Without the question it is kept as text, as when none of the answers is chosen.
+    summon(this.host, 'tt-two-readings', (panel) => panel.open(readings), () => this.#answer(null));
     return true;
   }
 
   listen(root: EventTarget): void {
     root.addEventListener('keydown', (event) => this.#sayReading(event as KeyboardEvent));
     root.addEventListener('tt-reading', (event) => {
-      const { choice } = (event as CustomEvent<{ choice: 'oneNumber' | 'twoArguments' | null }>).detail;
-      const asked = this.#asked;
-      this.#asked = null;
-      if (!asked) return;
-      if (choice) typeInto(this.desk(), asked.cell, asked[choice]);
-      else if (typeInto(this.desk(), asked.cell, `'${asked.typed}`)) this.desk().say('Kept as text, as it was typed: take the ’ at its beginning off to make it a formula again.');
+      this.#answer((event as CustomEvent<{ choice: 'oneNumber' | 'twoArguments' | null }>).detail.choice);
       this.back();
     });
+  }
+
+  #answer(choice: 'oneNumber' | 'twoArguments' | null): void {
+    const asked = this.#asked;
+    this.#asked = null;
+    if (!asked) return;
+    if (choice) typeInto(this.desk(), asked.cell, asked[choice]);
+    else if (typeInto(this.desk(), asked.cell, `'${asked.typed}`)) this.desk().say('Kept as text, as it was typed: take the ’ at its beginning off to make it a formula again.');
   }
 
   /** Where cells can only be read, a key that would type says why it does not. */

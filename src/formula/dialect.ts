@@ -2,10 +2,11 @@ import { isFault, UNITS } from '../quantities/index.ts';
 import { quoted } from './characters.ts';
 import { asTwo, decimalAround, decimalBefore, joinDecimals, readingsOf, twoReadings } from './decimal-comma.ts';
 import type { Piece } from './decimal-comma.ts';
+import type { Frame } from './dialect-frame.ts';
 import { engineCall, engineError, engineNameOf, engineReference, engineSign, engineString, engineUnit } from './engine-words.ts';
 import type { Word } from './engine-words.ts';
 import { insteadOf, lacksUnit } from './instead.ts';
-import { isFormula, tokenize } from './tokens.ts';
+import { isFormula, LIMITS, tokenize } from './tokens.ts';
 import type { EngineContext, FormulaFault, Instead, Token } from './types.ts';
 
 /** Characters a formula may have. */
@@ -42,28 +43,6 @@ export function toEngine(formula: string, context: EngineContext): { readonly te
     };
   }
   return new Translation(joinDecimals(tokenize(formula, context.names)), context).run();
-}
-
-/** An open bracket and what has come inside it. */
-interface Frame {
-  readonly kind: 'formula' | 'call' | 'group' | 'list';
-  readonly token: Token;
-  /** Where in the output the bracket's text stands. */
-  readonly out: number;
-  /** Nothing has come since the bracket or the last separator. */
-  empty: boolean;
-  /** Operators since then, and the deepest thing among their operands. */
-  operators: number;
-  deepest: number;
-  /** The most that an earlier argument came to. */
-  most: number;
-  /** A `;` parts the arguments. */
-  semicolon: boolean;
-  /** The first thing that may be one number with a decimal comma. */
-  decimal?: Piece | undefined;
-  /** For a list: cells in this row, and in the first. */
-  cells: number;
-  width: number;
 }
 
 /** Walks the tokens once, always knowing whether a value or an operator must come next. */
@@ -147,7 +126,7 @@ class Translation {
 
   private operator(token: Token): void {
     const sign = engineSign(token.text);
-    if (sign === ':') return this.refuse(token, 'A : needs a cell on each side, as in A1:B9, or two columns or two rows, as in A:C or 3:5.');
+    if (sign === ':') return this.refuse(token, this.noBlock());
     if (this.wantsValue) {
       if (sign !== '+' && sign !== '-') return this.missingValue(token);
       if (sign === '-') this.minuses += 1;
@@ -166,6 +145,14 @@ class Translation {
       this.out.push(')');
     }
     this.out.push('%');
+  }
+
+  /** What is wrong around a : that makes no block. */
+  private noBlock(): string {
+    const beyond = [this.previous(), this.following()].find(({ kind, text }) => kind === 'name' && /^[A-Za-z]{1,3}\d+$/.test(text));
+    return beyond === undefined
+      ? 'A : needs a cell on each side, as in A1:B9, or two columns or two rows, as in A:C or 3:5.'
+      : `${quoted(beyond.text)} is no cell: ${LIMITS}.`;
   }
 
   private call(token: Token): void {

@@ -2,9 +2,8 @@
  * What cannot be laid, said before the search begins: one sentence that names
  * the piece and says what to do.
  */
-import { areaOf, boundsOf, crossing, withoutRepeats } from './outline.ts';
+import { boundsOf, crossing, isThin, laidOutline, withoutRepeats } from './outline.ts';
 import { clothWidth, placesOf, waysOf } from './places.ts';
-import { laidOutline } from './outline.ts';
 import type { Cloth, Piece } from './types.ts';
 
 /** More points than this make no better layout of a sewing pattern, only a slower one. */
@@ -54,11 +53,9 @@ function pieceFault({ name, outline: given, count, turns, cut }: Piece): string 
 
 function outlineFault(outline: Piece['outline']): string | null {
   if (outline.some(([along, across]) => !Number.isFinite(along) || !Number.isFinite(across))) return 'has a point without a figure: give every point two lengths.';
-  if (outline.length < 3) return `has ${outline.length} different points: give at least 3.`;
+  if (outline.length < 3) return `has too few different points: give at least 3.`;
   if (outline.length > MOST_POINTS) return `has ${outline.length} points, and ${MOST_POINTS} is the most: draw its curves with fewer points.`;
-  const { from, to } = boundsOf(outline);
-  const square = Math.max(to[0] - from[0], to[1] - from[1]) ** 2;
-  if (areaOf(outline) <= square * 1e-6) return 'encloses no area: check its points.';
+  if (isThin(outline)) return 'encloses no area: check its points.';
   const crossed = crossing(outline);
   return crossed ? `crosses or touches itself where edges ${crossed[0]} and ${crossed[1]} meet: put its points in order around it.` : null;
 }

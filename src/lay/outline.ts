@@ -75,5 +75,16 @@ function meet(a: Point, b: Point, c: Point, d: Point): boolean {
 /** Without points that repeat the one before, and without a last point that repeats the first. */
 export function withoutRepeats(outline: Outline): Outline {
   const same = (a: Point, b: Point): boolean => a[0] === b[0] && a[1] === b[1];
-  return outline.filter((point, i) => !same(point, outline[(i + 1) % outline.length]!));
+  const kept = outline.filter((point, i) => i === 0 || !same(point, outline[i - 1]!));
+  return kept.length > 1 && same(kept[0]!, kept[kept.length - 1]!) ? kept.slice(0, -1) : kept;
+}
+
+/** True when all points lie on one line, or as good as. */
+export function isThin(outline: Outline): boolean {
+  const first = outline[0]!;
+  const away = ([along, across]: Point): number => Math.hypot(along - first[0], across - first[1]);
+  const far = outline.reduce((most, point) => (away(point) > away(most) ? point : most), first);
+  const length = away(far);
+  const off = Math.max(...outline.map((point) => Math.abs((far[0] - first[0]) * (point[1] - first[1]) - (far[1] - first[1]) * (point[0] - first[0]))));
+  return off <= length * length * 1e-6;
 }

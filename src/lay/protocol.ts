@@ -9,7 +9,7 @@ export interface LayRequest {
   readonly seed: number;
   /** A layout of the same pieces to begin with: the answer is never longer than it. */
   readonly start?: Layout;
-  /** Places to weigh at most, in millions; the search also stops by itself when it no longer pays. */
+  /** Places to weigh, in millions; without it the search stops by itself when more would not pay. */
   readonly most?: number;
 }
 

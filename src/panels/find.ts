@@ -1,7 +1,8 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { controls } from '../look/index.ts';
-import { partsFound, type FindPlace, type FindQuery } from '../workbook/index.ts';
+import { partsFound, type FindPlace } from '../workbook/index.ts';
+import { NO_WISH, type FindWish } from './find-wish.ts';
 
 export interface FoundRow {
   /** "B4 of Fit". */
@@ -10,13 +11,6 @@ export interface FoundRow {
   /** All of the text in which it was found. */
   readonly text: string;
 }
-
-/** What of the query is asked for here; which sheet is open the app knows. */
-export interface FindWish extends Omit<FindQuery, 'sheet'> {
-  readonly onlySheet: boolean;
-}
-
-export const NO_WISH: FindWish = { text: '', places: { value: true, formula: true, note: true, result: false }, whole: false, matchCase: false, onlySheet: false };
 
 const PLACES: readonly { readonly place: FindPlace; readonly label: string; readonly said: string }[] = [
   { place: 'value', label: 'What was typed', said: '' },

@@ -1,28 +1,30 @@
 /**
  * Panels and dialogs beside the grid. They hold no facts: state comes in as
- * properties, wishes go out as events, and the app grants them.
+ * properties, wishes go out as events, and the app grants them. Here is what the
+ * first sight of the page needs; `later.ts` is the door of all others.
  */
 export { shownResult, type ShownResult } from './shown.ts';
 export { WorkingPanel } from './working.ts';
-export { type Mend } from './working-fault.ts';
-export { LossesPanel } from './losses.ts';
-export { TwoReadingsPanel, type Readings } from './two-readings.ts';
-export { SideBySidePanel, type ComparedInput, type ComparedResult, type Comparison, type ComparisonChange } from './side-by-side.ts';
-export { TemplatesPanel, type TemplateCard } from './templates.ts';
-export { NamesPanel, type NameRow } from './names.ts';
-export { RenamePanel, type Titles } from './rename.ts';
-export { ImportChart, type ImportEvent, type TakenNames } from './import-chart.ts';
-export { ExportTable, type SaveFileEvent } from './export-table.ts';
-export { FindPanel, NO_WISH, type FindWish, type FoundRow } from './find.ts';
-export { HistoryPanel, type HistoryCell, type HistoryRow } from './history.ts';
-export { PinsPanel, type PinRow, type PinSheet } from './pins.ts';
+export type { Mend } from './working-fault.ts';
+export type { LossesPanel } from './losses.ts';
+export type { TwoReadingsPanel, Readings } from './two-readings.ts';
+export type { SideBySidePanel, ComparedInput, ComparedResult, Comparison, ComparisonChange } from './side-by-side.ts';
+export type { TemplatesPanel, TemplateCard } from './templates.ts';
+export type { NamesPanel, NameRow } from './names.ts';
+export type { RenamePanel, Titles } from './rename.ts';
+export type { ImportChart, ImportEvent, TakenNames } from './import-chart.ts';
+export type { ExportTable, SaveFileEvent } from './export-table.ts';
+export type { FindPanel, FoundRow } from './find.ts';
+export { NO_WISH, type FindWish } from './find-wish.ts';
+export type { HistoryPanel, HistoryCell, HistoryRow } from './history.ts';
+export type { PinsPanel, PinRow, PinSheet } from './pins.ts';
 export { cautionInWords } from './pin-words.ts';
-export { NotePanel } from './note.ts';
-export { SortPanel, type SortWish } from './sort.ts';
-export { FilterPanel, type FilterWish } from './filter.ts';
+export type { NotePanel } from './note.ts';
+export type { SortPanel, SortWish } from './sort.ts';
+export type { FilterPanel, FilterWish } from './filter.ts';
 export type { Block, BlockColumn } from './block-columns.ts';
-export { CellFormatPanel, type LookChange } from './cell-format.ts';
-export { ReferencePanel, type PutExampleEvent } from './reference.ts';
-export { type Tried } from './reference-card.ts';
-export { ShelfPanel, type BookWish, type PartFile, type ShelfRow } from './shelf.ts';
-export { SetAsidePanel, type AsideRow } from './set-aside.ts';
+export type { CellFormatPanel, LookChange } from './cell-format.ts';
+export type { ReferencePanel, PutExampleEvent } from './reference.ts';
+export type { Tried } from './reference-card.ts';
+export type { ShelfPanel, BookWish, PartFile, ShelfRow } from './shelf.ts';
+export type { SetAsidePanel, AsideRow } from './set-aside.ts';

@@ -11,7 +11,7 @@ import type { LostName } from '../workbook/index.ts';
 @customElement('tt-losses')
 export class LossesPanel extends LitElement {
   static override styles = [controls, css`
-    dialog { width: min(520px, calc(100vw - 24px)); }
+    @media (min-width: 600px) { dialog { width: 520px; } }
     table { border-collapse: collapse; width: 100%; margin: var(--gap-3) 0; }
     th, td { text-align: left; padding: 4px 8px; border-bottom: 1px solid var(--line); overflow-wrap: anywhere; }
     td:last-child, th:last-child { text-align: right; font-variant-numeric: tabular-nums; }

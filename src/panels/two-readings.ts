@@ -20,7 +20,7 @@ export interface Readings {
 @customElement('tt-two-readings')
 export class TwoReadingsPanel extends LitElement {
   static override styles = [controls, css`
-    dialog { width: min(520px, calc(100vw - 24px)); }
+    @media (min-width: 600px) { dialog { width: 520px; } }
     .question:focus { outline: none; }
     .choices { display: grid; gap: var(--gap-2); margin: var(--gap-3) 0; }
     .choices button { text-align: left; padding: var(--gap-2) var(--gap-3); overflow-wrap: anywhere; }
@@ -42,9 +42,9 @@ export class TwoReadingsPanel extends LitElement {
   override render(): TemplateResult {
     const { piece, place, oneNumber, twoArguments } = this.readings;
     return html`<dialog aria-labelledby="title" @close=${this.#closed}>
-      <header><h2 id="title">${piece} in ${place} can be read in two ways</h2></header>
+      <header><h2 id="title">“${piece}” can be read in two ways</h2></header>
       <div class="body">
-        <p class="question" tabindex="-1">Which is meant? Press Tab to choose.</p>
+        <p class="question" tabindex="-1">Which of these is meant in ${place}?</p>
         <div class="choices">
           <button @click=${() => this.#choose('oneNumber')}>${oneNumber}<span>${piece} is one number</span></button>
           <button @click=${() => this.#choose('twoArguments')}>${twoArguments}<span>the comma parts two values; a ; always does</span></button>

@@ -95,9 +95,14 @@ function labelWidth(page: Page, top: number, bottom: number, col: number): numbe
   return Math.min(280, Math.max(96, longest * 8 + 24));
 }
 
+/** What stands in a size's place may be anything; the line about a sheet holds 200 characters. */
+const MOST_LABEL = 40;
+
+const shortened = (label: string): string => (label.length > MOST_LABEL ? `${label.slice(0, MOST_LABEL)}…` : label);
+
 /** "sizes 10 – 22, cm" for the list of sheets. */
 function about({ sizeLabels, unit }: ChartReading): string {
-  const labels = sizeLabels.map(({ label }) => label).filter((label) => label !== '');
+  const labels = sizeLabels.map(({ label }) => shortened(label)).filter((label) => label !== '');
   const sizes = labels.length > 1 ? `sizes ${labels[0]} – ${labels.at(-1)}` : `size ${labels[0] ?? ''}`;
   return unit.value === 'none' ? sizes : `${sizes}, ${unit.value === 'mixed' ? 'mixed units' : unit.value}`;
 }

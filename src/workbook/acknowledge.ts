@@ -28,6 +28,6 @@ export function acknowledge({ sheet: id, row, col, pins }: Extract<Edit, { do: '
 /** A copy of it is another cell, whose pins have not been seen. */
 export function withoutAcknowledged(cell: Cell): Cell {
   if (!cell.acknowledged) return cell;
-  const { acknowledged: _, ...rest } = cell;
-  return rest;
+  const { raw, look, input, note } = cell;
+  return { raw, ...(look && { look }), ...(input && { input }), ...(note && { note }) };
 }

@@ -81,13 +81,17 @@ function longestGood(text: string): Closed | null {
   return { json: best.json, end: best.end + /^[\s,]*/.exec(text.slice(best.end))![0].length };
 }
 
+/** No file of ours has so many brackets in each other. */
+const DEEPEST = 64;
+
 /** Up to the last item that is whole, with every bracket closed; `null` when there is none. */
 function closed(text: string): Closed | null {
   const open: string[] = [];
-  let found: { readonly end: number; readonly brackets: string } | null = null;
-  const mark = (end: number): void => { found = { end, brackets: open.slice().reverse().join('') }; };
+  let [end, depth] = [-1, 0];
+  // After the last mark brackets are only opened, so that their number is enough to know them by.
+  const mark = (at: number): void => { [end, depth] = [at, open.length]; };
   let inText = false;
-  scan: for (let at = 0; at < text.length; at++) {
+  scan: for (let at = 0; at < text.length && open.length <= DEEPEST; at++) {
     const character = text[at]!;
     if (inText) {
       if (character === '\\') at++;
@@ -106,11 +110,8 @@ function closed(text: string): Closed | null {
         break;
     }
   }
-  return joined(text, found);
+  return end < 0 ? null : { json: text.slice(0, end) + open.slice(0, depth).reverse().join(''), end };
 }
-
-const joined = (text: string, found: { readonly end: number; readonly brackets: string } | null): Closed | null =>
-  found && { json: text.slice(0, found.end) + found.brackets, end: found.end };
 
 function lineAt(lines: readonly string[], offset: number): number {
   let end = 0;

@@ -13,13 +13,15 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 const here = fileURLToPath(new URL('.', import.meta.url));
 const folder = await mkdtemp(join(tmpdir(), 'tape-and-tally-bench-'));
 try {
-  const outfile = join(folder, 'bench.mjs');
-  await build({
-    entryPoints: [join(here, 'engine.bench.ts')], outfile, bundle: true, format: 'esm', platform: 'node', target: 'es2022',
-    tsconfig: join(here, '../../tsconfig.json'), logLevel: 'warning',
-  });
-  const { run } = await import(pathToFileURL(outfile).href);
-  await run(process.argv[2] ?? '');
+  for (const name of ['engine', 'opening']) {
+    const outfile = join(folder, `${name}.mjs`);
+    await build({
+      entryPoints: [join(here, `${name}.bench.ts`)], outfile, bundle: true, format: 'esm', platform: 'node', target: 'es2022',
+      tsconfig: join(here, '../../tsconfig.json'), logLevel: 'warning',
+    });
+    const { run } = await import(pathToFileURL(outfile).href);
+    await run(process.argv[2] ?? '');
+  }
 } finally {
   await rm(folder, { recursive: true, force: true });
 }

@@ -29,8 +29,11 @@ export async function serveBuilt() {
     response.end(body);
   });
   await new Promise((ready) => { server.listen(0, '127.0.0.1', ready); });
+  const address = `http://localhost:${server.address().port}/`;
   return {
-    address: `http://localhost:${server.address().port}/`,
+    address,
+    /** One of the page's own scripts, which it may fetch when they are first needed. */
+    isCode: (url) => url.startsWith(address) && url.endsWith('.js') && files.has(new URL(url).pathname),
     stop: () => new Promise((done) => { server.close(done); server.closeAllConnections(); }),
   };
 }

@@ -117,7 +117,7 @@ it('with a decimal comma she types and sees commas; what can be read in two ways
   await press('Enter');
   const dialog = () => app.part<HTMLDialogElement>('dialog', app.inside('tt-two-readings'));
   await soon(() => dialog().open, 'nothing is asked');
-  expect(words(dialog().textContent)).to.contain('1,2 in New sheet A3 can be read in two ways');
+  expect(words(dialog().textContent)).to.contain('“1,2” can be read in two ways').and.to.contain('meant in New sheet A3?');
   // A key that was on its way to the next cell chooses nothing.
   await press('Enter');
   expect(dialog().open).to.equal(true);

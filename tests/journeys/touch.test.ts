@@ -37,6 +37,18 @@ async function drag(from: Point, to: Point): Promise<void> {
   await app.settled();
 }
 
+/** What glides on after a finger has come to rest: a press would only stop it. */
+async function still(): Promise<void> {
+  const scroller = app.part<HTMLElement>('.scroller', app.inside('tt-grid'));
+  let before = '';
+  await waitUntil(async () => {
+    const now = `${scroller.scrollLeft} ${scroller.scrollTop}`;
+    const same = now === before;
+    before = now;
+    return same;
+  }, 'the cells glide on', { interval: 150, timeout: 10_000 });
+}
+
 describe('on a phone', function () {
   this.timeout(90_000);
 
@@ -66,17 +78,20 @@ describe('on a phone', function () {
     const before = app.active;
     const labels = cell('A1').getBoundingClientRect();
     await drag([340, 500], [120, 500]);
-    await pause(400);
+    await still();
     expect(app.active).to.equal(before);
     expect(app.part<HTMLElement>('.scroller', app.inside('tt-grid')).scrollLeft).to.be.greaterThan(50);
     expect(cell('A1').getBoundingClientRect().left).to.equal(labels.left);
     await drag([150, 500], [380, 500]);
-    await pause(400);
+    await still();
+    expect(app.active).to.equal(before);
   });
 
   it('a finger held on a cell brings its commands, each large enough, all within the window', async () => {
+    await app.go('B1');
+    await still();
     await finger('touchStart', middle(cell('B1')));
-    await pause(650);
+    await pause(900);
     await finger('touchEnd');
     const menu = app.inside('tt-cell-menu');
     await waitUntil(() => menu.querySelector('.menu:popover-open'), 'no menu');
@@ -94,6 +109,8 @@ describe('on a phone', function () {
   });
 
   it('buttons at the corners select more, the spool fills', async () => {
+    await app.go('A1');
+    await still();
     await tap(cell('B1'));
     const handle = (kind: string): Element => app.part(`.handle.${kind}`, app.inside('tt-grid'));
     for (const kind of ['start', 'end', 'fill']) expect(Math.min(handle(kind).getBoundingClientRect().width, handle(kind).getBoundingClientRect().height)).to.be.at.least(24);

@@ -87,6 +87,8 @@ export class DepthMaps {
   #fill(left: number, bottom: number, cell: number, columns: number, rows: number, first: number): void {
     while (this.#cellCount + columns * rows > this.cells.length) this.cells = grown(this.cells, this.cells.length * 2);
     const base = this.#cellCount;
+    this.#made.clear();
+    this.#first = first;
     this.#cellCount += columns * rows;
     const all = Int32Array.from({ length: this.#edgeCount - first }, (_, i) => (first + i) * EDGE);
     const block = 8;
@@ -110,6 +112,8 @@ export class DepthMaps {
     }
   }
 
+  #made = new Map<string, number>();
+  #first = 0;
   #least = 0;
   #insideAtCentre = false;
 
@@ -147,7 +151,13 @@ export class DepthMaps {
     return kept;
   }
 
+  /** Where the list lies. Cells side by side mostly name the same edges and share one, which keeps the maps in the processor's cache. */
   #list(edges: Int32Array, count: number): number {
+    let key = '';
+    for (let i = 0; i < count; i++) key += String.fromCharCode(edges[i]! / EDGE - this.#first);
+    const made = this.#made.get(key);
+    if (made !== undefined) return made;
+    this.#made.set(key, this.#listCount);
     while (this.#listCount + count + 1 > this.lists.length) this.lists = grown(this.lists, this.lists.length * 2);
     const at = this.#listCount;
     this.lists[at] = count;

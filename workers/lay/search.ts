@@ -26,8 +26,8 @@ export interface Settings {
 
 export const SETTINGS: Settings = {
   effort: { anywhere: 30, near: 12, refined: 2, stepFrom: 0.12, stepTo: 0.02 },
-  explore: { sweeps: 60, strikes: 2, growLeast: 1.2, growMost: 2, fade: 0.99, area: 0.25 },
-  compress: { sweeps: 40, strikes: 2, growLeast: 1.2, growMost: 2, fade: 0.99, area: 0.25 },
+  explore: { sweeps: 120, strikes: 2, growLeast: 1.1, growMost: 1.5, fade: 0.99, area: 0.25 },
+  compress: { sweeps: 100, strikes: 2, growLeast: 1.1, growMost: 1.5, fade: 0.99, area: 0.25 },
   exploreFrom: 0.02,
   exploreTo: 0.002,
   compressFrom: 0.001,
@@ -50,12 +50,14 @@ export class Search {
     this.#step = settings.exploreFrom;
   }
 
-  #isFixed = (p: number): boolean => this.shapes.items[this.table.item[p]!]!.fixed === true;
-
   /** Each `true` is a better layout in `best`; each `false` a pause. Never ends by itself. */
-  *run(): Generator<boolean, void> {
-    yield* this.start();
-    yield true;
+  *run(from: Kept | null = null): Generator<boolean, void> {
+    if (from) {
+      this.best = from;
+    } else {
+      yield* this.start();
+      yield true;
+    }
     for (let span = 600_000; ; span *= 1.4) {
       yield* this.#explore(this.table.weighed + span * this.settings.share);
       yield* this.#compress(this.table.weighed + span * (1 - this.settings.share));
@@ -97,7 +99,7 @@ export class Search {
     const gone = table.length - to;
     table.length = to;
     for (let p = 0; p < table.count; p++) {
-      if (this.#isFixed(p)) continue;
+      if (table.isFixed(p)) continue;
       if (table.x[p]! > cutAt) table.put(p, table.shape[p]!, table.x[p]! - gone, table.y[p]!);
       this.#mover.inside(p);
     }
@@ -141,7 +143,7 @@ export class Search {
     const movable: number[] = [];
     let total = 0;
     for (let p = 0; p < table.count; p++) {
-      if (this.#isFixed(p)) continue;
+      if (table.isFixed(p)) continue;
       movable.push(p);
       total += shapes.area[table.shape[p]!]!;
     }
@@ -162,7 +164,7 @@ export class Search {
   }
 
   *#apart(patience: Patience, until: number): Generator<boolean, Outcome> {
-    const steps = separate(this.table, this.#mover, patience, this.#isFixed);
+    const steps = separate(this.table, this.#mover, patience);
     let last: Outcome | undefined;
     for (let step = steps.next(); ; step = steps.next()) {
       if (step.done) {

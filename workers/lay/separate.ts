@@ -26,7 +26,7 @@ export interface Outcome {
   readonly kept: Kept;
 }
 
-export function* separate(table: Table, mover: Mover, patience: Patience, isFixed: (p: number) => boolean): Generator<void, Outcome> {
+export function* separate(table: Table, mover: Mover, patience: Patience): Generator<void, Outcome> {
   const { count, weight, depth } = table;
   const crowd = new Int32Array(count);
   const base = new Float64Array(weight.length).fill(1);
@@ -46,7 +46,7 @@ export function* separate(table: Table, mover: Mover, patience: Patience, isFixe
     }
     for (let idle = 0; idle < patience.sweeps;) {
       let n = 0;
-      for (let p = 0; p < count; p++) if (!isFixed(p) && table.overlapOf(p) > 0) crowd[n++] = p;
+      for (let p = 0; p < count; p++) if (!table.isFixed(p) && table.overlapOf(p) > 0) crowd[n++] = p;
       mover.random.shuffle(crowd, n);
       for (let i = 0; i < n; i++) {
         if (table.overlapOf(crowd[i]!) === 0) continue;

@@ -4,6 +4,7 @@
  * mirror images of each other, or the same pair seen from the other side,
  * share one.
  */
+import type { Way } from '../../src/lay/index.ts';
 import { convexParts } from './convex.ts';
 import { DepthMaps } from './depth-maps.ts';
 import { anticlockwise, ringArea, tidy, type Ring } from './flat.ts';
@@ -24,11 +25,8 @@ export interface Item {
   readonly fixed?: boolean;
 }
 
-/** Mirrored across the grain first, then turned anticlockwise. */
-export interface Way {
-  readonly turn: number;
-  readonly mirrored: boolean;
-}
+/** Numbers of a pair of shapes. */
+export const PAIR = 10;
 
 type Matrix = readonly [number, number, number, number];
 
@@ -65,10 +63,13 @@ export class Shapes {
   /** Bounds with the gap. */
   readonly reach: Float64Array;
   readonly area: Float64Array;
-  /** Of the pair (moving, lying): the map, or −1. */
-  readonly mapOf: Int32Array;
-  /** Of the pair: the matrix that takes an offset into the map. */
-  readonly into: Float64Array;
+  /**
+   * Of each pair (moving, lying), together because they are read together: the
+   * matrix that takes an offset into the map, then the map's left, bottom,
+   * cells per unit, columns, rows and first cell; the last is −1 before the map is made.
+   */
+  readonly pairs: Float64Array;
+  readonly #mapOf = new Map<number, number>();
   readonly #shared = new Map<string, number>();
   readonly count: number;
 
@@ -78,6 +79,7 @@ export class Shapes {
     const rings: Ring[] = [];
     items.forEach((item, i) => {
       const base = tidy(anticlockwise(item.ring.map(Math.round)));
+      // Obstacles are simplified too: what grows outwards there only takes cloth away.
       const simple = simplifyOutwards(base, tolerance);
       const parts = convexParts(simple);
       const seen = new Set<string>();
@@ -111,14 +113,14 @@ export class Shapes {
       const [l, b, r, t] = bounds(rings[s]!);
       this.reach.set([l - 2, b - 2, r + 2, t + 2], 4 * s);
     }
-    this.mapOf = new Int32Array(n * n).fill(-1);
-    this.into = new Float64Array(4 * n * n);
+    this.pairs = new Float64Array(PAIR * n * n).fill(-1);
   }
 
   /** The map for `moving` seen from `lying`, made now if need be. */
   map(moving: number, lying: number): number {
     const place = moving * this.count + lying;
-    if (this.mapOf[place]! >= 0) return this.mapOf[place]!;
+    const made = this.#mapOf.get(place);
+    if (made !== undefined) return made;
     const a = this.shapes[lying]!;
     const b = this.shapes[moving]!;
     const wayOnly = a.exact && b.exact;
@@ -146,8 +148,9 @@ export class Shapes {
       map = this.maps.add(rings());
       this.#shared.set(key, map);
     }
-    this.into.set(matrix, 4 * place);
-    this.mapOf[place] = map;
+    this.pairs.set(matrix, PAIR * place);
+    this.pairs.set(this.maps.maps.subarray(6 * map, 6 * map + 6), PAIR * place + 4);
+    this.#mapOf.set(place, map);
     return map;
   }
 

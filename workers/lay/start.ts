@@ -5,15 +5,22 @@
  * cloth's edges; nothing is random but the order.
  */
 import { EDGE } from './depth-maps.ts';
+import { PAIR } from './shapes.ts';
 import type { Table } from './table.ts';
 
 /** Lays the pieces in the order given on an empty table and sets its length. */
 export function bottomLeft(table: Table, order: Int32Array): void {
   const { shapes, width } = table;
-  for (let p = 0; p < table.count; p++) table.lift(p);
-  let end = 0;
   const laid: number[] = [];
+  for (let p = 0; p < table.count; p++) {
+    table.lift(p);
+    if (!table.isFixed(p)) continue;
+    table.put(p, table.shape[p]!, 0, 0);
+    laid.push(p);
+  }
+  let end = 0;
   for (const p of order) {
+    if (table.isFixed(p)) continue;
     let best = Infinity, bestX = 0, bestY = 0, bestShape = -1, bestLeft = 0;
     const tryAt = (shape: number, x: number, y: number): void => {
       const { bare } = shapes;
@@ -59,8 +66,7 @@ export function bottomLeft(table: Table, order: Int32Array): void {
 function corners(table: Table, shape: number, q: number, low: number, high: number, atLeft: number, take: (x: number, y: number) => void): void {
   const { shapes } = table;
   const map = shapes.map(shape, table.shape[q]!);
-  const pair = 4 * (shape * shapes.count + table.shape[q]!);
-  const [a, b, c, d] = [shapes.into[pair]!, shapes.into[pair + 1]!, shapes.into[pair + 2]!, shapes.into[pair + 3]!];
+  const [a, b, c, d] = shapes.pairs.subarray(PAIR * (shape * shapes.count + table.shape[q]!)) as unknown as [number, number, number, number];
   const { edges } = shapes.maps;
   const [first, last] = shapes.maps.edgesOf(map);
   for (let e = first; e < last; e++) {

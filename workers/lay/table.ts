@@ -4,7 +4,7 @@
  * `weigh`, is here; everything it touches is a typed array.
  */
 import { MARGIN } from './depth-maps.ts';
-import type { Shapes } from './shapes.ts';
+import { PAIR, type Shapes } from './shapes.ts';
 
 /** A place to go back to. */
 export interface Kept {
@@ -20,11 +20,19 @@ export class Table {
   readonly shape: Int32Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
-  /** Bounds with the gap, of each piece where it lies. */
+  /**
+   * The pieces that lie on the table, ordered by their left bound, so that a
+   * place is compared only with those that can reach it: who, and its bounds
+   * with the gap. `#lying` is how many they are.
+   */
+  readonly #who: Int32Array;
   readonly #left: Float64Array;
   readonly #right: Float64Array;
   readonly #bottom: Float64Array;
   readonly #top: Float64Array;
+  #lying = 0;
+  /** The longest piece: none that begins further left than this can reach. */
+  readonly #longest: number;
   readonly depth: Float64Array;
   readonly weight: Float64Array;
   /** Places weighed since the start: the search's clock. */
@@ -41,28 +49,64 @@ export class Table {
     this.shape = Int32Array.from(item, (i) => shapes.ofItem[i]![0]!);
     this.x = new Float64Array(n);
     this.y = new Float64Array(n);
-    this.#left = new Float64Array(n).fill(Infinity);
-    this.#right = new Float64Array(n).fill(Infinity);
+    this.#who = new Int32Array(n);
+    this.#left = new Float64Array(n);
+    this.#right = new Float64Array(n);
     this.#bottom = new Float64Array(n);
     this.#top = new Float64Array(n);
+    let longest = 0;
+    for (let s = 0; s < shapes.count; s++) longest = Math.max(longest, shapes.reach[4 * s + 2]! - shapes.reach[4 * s]!);
+    this.#longest = longest;
     this.depth = new Float64Array(n * n);
     this.weight = new Float64Array(n * n).fill(1);
   }
 
+  isFixed(p: number): boolean {
+    return this.shapes.items[this.item[p]!]!.fixed === true;
+  }
+
   /** Takes a piece off the table: it meets nothing. */
   lift(p: number): void {
-    this.#left[p] = this.#right[p] = Infinity;
+    const at = this.#who.subarray(0, this.#lying).indexOf(p);
+    if (at < 0) return;
+    this.#lying--;
+    this.#shift(at, 1);
   }
 
   put(p: number, shape: number, x: number, y: number): void {
+    this.lift(p);
     this.shape[p] = shape;
     this.x[p] = x;
     this.y[p] = y;
     const { reach } = this.shapes;
-    this.#left[p] = x + reach[4 * shape]!;
-    this.#bottom[p] = y + reach[4 * shape + 1]!;
-    this.#right[p] = x + reach[4 * shape + 2]!;
-    this.#top[p] = y + reach[4 * shape + 3]!;
+    const left = x + reach[4 * shape]!;
+    const at = this.#firstFrom(left);
+    this.#shift(at, -1);
+    this.#lying++;
+    this.#who[at] = p;
+    this.#left[at] = left;
+    this.#bottom[at] = y + reach[4 * shape + 1]!;
+    this.#right[at] = x + reach[4 * shape + 2]!;
+    this.#top[at] = y + reach[4 * shape + 3]!;
+  }
+
+  /** Closes a gap at `at` (1) or opens one (−1). */
+  #shift(at: number, by: 1 | -1): void {
+    const to = by === 1 ? at : at + 1, from = by === 1 ? at + 1 : at;
+    const end = this.#lying + (by === 1 ? 1 : 0);
+    for (const list of [this.#who, this.#left, this.#right, this.#bottom, this.#top]) list.copyWithin(to, from, end);
+  }
+
+  /** The first whose left bound is at least `bound`. */
+  #firstFrom(bound: number): number {
+    const left = this.#left;
+    let low = 0, high = this.#lying;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (left[middle]! < bound) low = middle + 1;
+      else high = middle;
+    }
+    return low;
   }
 
   /**
@@ -71,33 +115,34 @@ export class Table {
    */
   weigh(p: number, shape: number, x: number, y: number, limit: number): number {
     this.weighed++;
-    const { shapes, count } = this;
-    const left = this.#left, right = this.#right, bottom = this.#bottom, top = this.#top;
-    const { reach, mapOf, into } = shapes;
-    const { maps, edges, cells, lists } = shapes.maps;
+    const { shapes } = this;
+    const who = this.#who, left = this.#left, right = this.#right, bottom = this.#bottom, top = this.#top;
+    const { reach, pairs } = shapes;
+    const { edges, cells, lists } = shapes.maps;
     const myLeft = x + reach[4 * shape]!, myBottom = y + reach[4 * shape + 1]!;
     const myRight = x + reach[4 * shape + 2]!, myTop = y + reach[4 * shape + 3]!;
     const row = shape * shapes.count;
-    const weights = p * count;
+    const weights = p * this.count;
+    const lying = this.#lying;
     let sum = 0;
-    for (let q = 0; q < count; q++) {
-      if (left[q]! >= myRight || right[q]! <= myLeft || bottom[q]! >= myTop || top[q]! <= myBottom || q === p) continue;
-      const pair = row + this.shape[q]!;
-      const map = mapOf[pair]!;
-      if (map < 0) {
+    for (let k = this.#firstFrom(myLeft - this.#longest); k < lying && left[k]! < myRight; k++) {
+      if (right[k]! <= myLeft || bottom[k]! >= myTop || top[k]! <= myBottom) continue;
+      const q = who[k]!;
+      if (q === p) continue;
+      const pair = (row + this.shape[q]!) * PAIR;
+      if (pairs[pair + 9]! < 0) {
         // A map has to be made, which may move the arrays: begin again with it.
         shapes.map(shape, this.shape[q]!);
         this.weighed--;
         return this.weigh(p, shape, x, y, limit);
       }
       const dx = x - this.x[q]!, dy = y - this.y[q]!;
-      const u = into[4 * pair]! * dx + into[4 * pair + 1]! * dy;
-      const v = into[4 * pair + 2]! * dx + into[4 * pair + 3]! * dy;
-      const m = map * 6;
-      const cx = (u - maps[m]!) * maps[m + 2]!, cy = (v - maps[m + 1]!) * maps[m + 2]!;
-      const columns = maps[m + 3]!;
-      if (!(cx >= 0 && cy >= 0 && cx < columns && cy < maps[m + 4]!)) continue;
-      const list = cells[maps[m + 5]! + (cy | 0) * columns + (cx | 0)]!;
+      const u = pairs[pair]! * dx + pairs[pair + 1]! * dy;
+      const v = pairs[pair + 2]! * dx + pairs[pair + 3]! * dy;
+      const cx = (u - pairs[pair + 4]!) * pairs[pair + 6]!, cy = (v - pairs[pair + 5]!) * pairs[pair + 6]!;
+      const columns = pairs[pair + 7]!;
+      if (!(cx >= 0 && cy >= 0 && cx < columns && cy < pairs[pair + 8]!)) continue;
+      const list = cells[pairs[pair + 9]! + (cy | 0) * columns + (cx | 0)]!;
       if (list < 0) continue;
       let least = Infinity;
       let inside = false;
@@ -148,16 +193,15 @@ export class Table {
     this.weighed++;
     let found = 0;
     const { shapes, count } = this;
-    const { reach, mapOf, into } = shapes;
+    const { reach, pairs } = shapes;
     const myLeft = x + reach[4 * shape]! - slack, myBottom = y + reach[4 * shape + 1]! - slack;
     const myRight = x + reach[4 * shape + 2]! + slack, myTop = y + reach[4 * shape + 3]! + slack;
-    for (let q = 0; q < count && found < 16; q++) {
-      if (this.#left[q]! >= myRight || this.#right[q]! <= myLeft || this.#bottom[q]! >= myTop || this.#top[q]! <= myBottom || q === p) continue;
-      const pair = shape * shapes.count + this.shape[q]!;
-      if (mapOf[pair]! < 0) shapes.map(shape, this.shape[q]!);
-      const dx = x - this.x[q]!, dy = y - this.y[q]!;
-      const a = into[4 * pair]!, b = into[4 * pair + 1]!, c = into[4 * pair + 2]!, d = into[4 * pair + 3]!;
-      if (!this.#wayOut(mapOf[pair]! * 6, a * dx + b * dy, c * dx + d * dy) || this.#outDeep < -slack) continue;
+    for (let k = this.#firstFrom(myLeft - this.#longest); k < this.#lying && this.#left[k]! < myRight && found < 16; k++) {
+      const q = this.#who[k]!;
+      if (this.#right[k]! <= myLeft || this.#bottom[k]! >= myTop || this.#top[k]! <= myBottom || q === p) continue;
+      const pair = this.#pair(shape, this.shape[q]!);
+      if (!this.#wayOut(pair, x - this.x[q]!, y - this.y[q]!) || this.#outDeep < -slack) continue;
+      const a = pairs[pair]!, b = pairs[pair + 1]!, c = pairs[pair + 2]!, d = pairs[pair + 3]!;
       this.normalX[found] = a * this.#outX + c * this.#outY;
       this.normalY[found] = b * this.#outX + d * this.#outY;
       this.deep[found] = this.#outDeep;
@@ -171,12 +215,21 @@ export class Table {
   #outY = 0;
   #outDeep = 0;
 
-  #wayOut(m: number, u: number, v: number): boolean {
-    const { maps, edges, cells, lists } = this.shapes.maps;
-    const cx = (u - maps[m]!) * maps[m + 2]!, cy = (v - maps[m + 1]!) * maps[m + 2]!;
-    const columns = maps[m + 3]!;
-    if (!(cx >= 0 && cy >= 0 && cx < columns && cy < maps[m + 4]!)) return false;
-    const list = cells[maps[m + 5]! + (cy | 0) * columns + (cx | 0)]!;
+  /** Where the pair's numbers begin; its map is made if need be. */
+  #pair(moving: number, lying: number): number {
+    const pair = (moving * this.shapes.count + lying) * PAIR;
+    if (this.shapes.pairs[pair + 9]! < 0) this.shapes.map(moving, lying);
+    return pair;
+  }
+
+  #wayOut(pair: number, dx: number, dy: number): boolean {
+    const { pairs } = this.shapes;
+    const { edges, cells, lists } = this.shapes.maps;
+    const u = pairs[pair]! * dx + pairs[pair + 1]! * dy, v = pairs[pair + 2]! * dx + pairs[pair + 3]! * dy;
+    const cx = (u - pairs[pair + 4]!) * pairs[pair + 6]!, cy = (v - pairs[pair + 5]!) * pairs[pair + 6]!;
+    const columns = pairs[pair + 7]!;
+    if (!(cx >= 0 && cy >= 0 && cx < columns && cy < pairs[pair + 8]!)) return false;
+    const list = cells[pairs[pair + 9]! + (cy | 0) * columns + (cx | 0)]!;
     if (list < 0) return false;
     let least = Infinity;
     let outX = 0, outY = 0, deep = 0;
@@ -210,24 +263,22 @@ export class Table {
 
   /** How deep `p` and `q` lie in each other where they lie. */
   depthOf(p: number, q: number): number {
-    if (this.#left[q]! >= this.#right[p]! || this.#right[q]! <= this.#left[p]! || this.#bottom[q]! >= this.#top[p]! || this.#top[q]! <= this.#bottom[p]!) return 0;
-    const { shapes } = this;
-    const pair = this.shape[p]! * shapes.count + this.shape[q]!;
-    if (shapes.mapOf[pair]! < 0) shapes.map(this.shape[p]!, this.shape[q]!);
-    const dx = this.x[p]! - this.x[q]!, dy = this.y[p]! - this.y[q]!;
-    const { into } = shapes;
-    const u = into[4 * pair]! * dx + into[4 * pair + 1]! * dy, v = into[4 * pair + 2]! * dx + into[4 * pair + 3]! * dy;
-    return this.#wayOut(shapes.mapOf[pair]! * 6, u, v) && this.#outDeep > MARGIN / 2 ? this.#outDeep : 0;
+    return this.#wayOut(this.#pair(this.shape[p]!, this.shape[q]!), this.x[p]! - this.x[q]!, this.y[p]! - this.y[q]!) && this.#outDeep > MARGIN / 2 ? this.#outDeep : 0;
   }
 
   /** Works out the depths of `p` with all others; gives their sum. */
   measure(p: number): number {
     const { count, depth } = this;
+    for (let q = 0; q < count; q++) depth[p * count + q] = depth[q * count + p] = 0;
+    const { reach } = this.shapes;
+    const shape = this.shape[p]!;
+    const myLeft = this.x[p]! + reach[4 * shape]!, myRight = this.x[p]! + reach[4 * shape + 2]!;
+    const myBottom = this.y[p]! + reach[4 * shape + 1]!, myTop = this.y[p]! + reach[4 * shape + 3]!;
     let sum = 0;
-    for (let q = 0; q < count; q++) {
-      const deep = q === p ? 0 : this.depthOf(p, q);
-      depth[p * count + q] = depth[q * count + p] = deep;
-      sum += deep;
+    for (let k = this.#firstFrom(myLeft - this.#longest); k < this.#lying && this.#left[k]! < myRight; k++) {
+      const q = this.#who[k]!;
+      if (this.#right[k]! <= myLeft || this.#bottom[k]! >= myTop || this.#top[k]! <= myBottom || q === p) continue;
+      sum += depth[p * count + q] = depth[q * count + p] = this.depthOf(p, q);
     }
     return sum;
   }
@@ -257,7 +308,7 @@ export class Table {
   /** The cloth's length that the pieces take up. */
   used(): number {
     let most = 0;
-    for (let p = 0; p < this.count; p++) most = Math.max(most, this.x[p]! + this.shapes.bare[4 * this.shape[p]! + 2]!);
+    for (let p = 0; p < this.count; p++) if (!this.isFixed(p)) most = Math.max(most, this.x[p]! + this.shapes.bare[4 * this.shape[p]! + 2]!);
     return most;
   }
 }

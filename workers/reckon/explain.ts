@@ -75,7 +75,8 @@ class Explained {
     const isCall = top.type === 'FUNCTION_CALL' && functionNamed(top.procedureName!) !== undefined;
     const [call, inner] = isCall ? [calls[0], calls.slice(1)] : [undefined, calls];
     // A formula of chance gives another figure each time it is worked out; a tree of it would not be of what is shown.
-    const shows = top.type !== 'CELL_REFERENCE' && root.parts.length > 0 && sameResult(root.value, resultOf(stored, this.home, this.tell));
+    const byChance = tree.calls.some(({ ast }) => ast.procedureName!.startsWith('RAND'));
+    const shows = !byChance && top.type !== 'CELL_REFERENCE' && root.parts.length > 0 && sameResult(root.value, resultOf(stored, this.home, this.tell));
     return {
       ...(call && { call }),
       ...(!isCall && shows && { tree: root, ...(tree.cut && { treeCut: true as const }) }),

@@ -107,15 +107,15 @@ async function held(page, minutes) {
     await client.send('HeapProfiler.collectGarbage');
     const { metrics } = await client.send('Performance.getMetrics');
     const of = (name) => metrics.find((metric) => metric.name === name).value;
-    return { heap: of('JSHeapUsedSize'), nodes: of('Nodes'), listeners: of('JSEventListeners'), rows: await page.evaluate(() => window.bench.rows()) };
+    return { heap: of('JSHeapUsedSize'), listeners: of('JSEventListeners'), ...await page.evaluate(() => ({ rows: window.bench.rows(), elements: window.bench.elements() })) };
   };
   // Once before, so that what is made only the first time is there.
   await page.evaluate(() => window.bench.use(5000));
   const before = await now();
   await page.evaluate((time) => window.bench.use(time), minutes * 60_000);
   const after = await now();
-  const perRow = (state) => state.nodes / state.rows;
-  print(`${minutes} minutes of use: memory`, 'no growth', `${((after.heap - before.heap) / 1024).toFixed(0)} kB of ${(before.heap / 1024 / 1024).toFixed(0)} MB, nodes a row ${perRow(before).toFixed(1)} then ${perRow(after).toFixed(1)}, listeners ${before.listeners} then ${after.listeners}`);
+  const perRow = (state) => state.elements / state.rows;
+  print(`${minutes} minutes of use: memory`, 'no growth', `${((after.heap - before.heap) / 1024).toFixed(0)} kB of ${(before.heap / 1024 / 1024).toFixed(0)} MB, elements a row ${perRow(before).toFixed(1)} then ${perRow(after).toFixed(1)}, listeners ${before.listeners} then ${after.listeners}`);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await benchGrid({ minutes: Number(process.argv[2] ?? 0.3) });

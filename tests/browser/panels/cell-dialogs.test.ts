@@ -3,7 +3,9 @@ import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys, setViewport } from '@web/test-runner-commands';
 import type { LitElement } from 'lit';
 import type { Block, FilterPanel, FilterWish, NotePanel, SortPanel, SortWish } from '../../../src/panels/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/note.ts';
+import '../../../src/panels/sort.ts';
+import '../../../src/panels/filter.ts';
 import { accessible, button, find, focused, heard, press, tabTo, texts } from './support.ts';
 
 const BLOCK: Block = {

@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys, sendMouse } from '@web/test-runner-commands';
 import type { CellFormatPanel, LookChange } from '../../../src/panels/index.ts';
 import type { Look } from '../../../src/workbook/types.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/cell-format.ts';
 import { accessible, button, find, focused, heard, press, tabTo, words } from './support.ts';
 
 async function panel(look: Look = {}): Promise<CellFormatPanel> {

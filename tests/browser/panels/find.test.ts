@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import { NO_WISH, type FindPanel, type FindWish, type FoundRow } from '../../../src/panels/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/find.ts';
 import { accessible, button, find, focused, heard, press, tabTo, texts, words } from './support.ts';
 
 const FOUND: FoundRow[] = [

@@ -1,6 +1,6 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { HistoryPanel, HistoryRow } from '../../../src/panels/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/history.ts';
 import { accessible, button, find, focused, heard, press, tabTo, texts } from './support.ts';
 
 const AREA = { sheet: 1, top: 3, left: 1, bottom: 3, right: 1 };

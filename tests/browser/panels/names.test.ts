@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import type { NameRow, NamesPanel } from '../../../src/panels/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/names.ts';
 import { accessible, button, find, heard, press, tabTo, texts } from './support.ts';
 
 const NAMES: readonly NameRow[] = [

@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys, setViewport } from '@web/test-runner-commands';
 import type { PutExampleEvent, ReferencePanel, Tried } from '../../../src/panels/index.ts';
 import type { Example, FunctionCard, Result } from '../../../src/reckoning/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/reference.ts';
 import { accessible, button, find, focused, heard, press, tabTo, texts, words } from './support.ts';
 
 const cm = (value: number): Result => ({ kind: 'quantity', value: value * 10, unit: 'cm' });

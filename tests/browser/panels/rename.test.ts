@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import type { RenamePanel, Titles } from '../../../src/panels/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/rename.ts';
 import { accessible, find, heard, press, tabTo } from './support.ts';
 
 const TITLES: Titles = { title: 'Tea dress', person: 'Aunt Oda', sheet: 'Fit', about: 'size and ease' };

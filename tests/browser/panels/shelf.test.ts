@@ -1,7 +1,8 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import type { AsideRow, BookWish, SetAsidePanel, ShelfPanel, ShelfRow } from '../../../src/panels/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/shelf.ts';
+import '../../../src/panels/set-aside.ts';
 import { accessible, button, find, heard, press, tabTo, texts, words } from './support.ts';
 
 const row = (id: string, more: Partial<ShelfRow> = {}): ShelfRow => ({

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import type { Comparison, ComparisonChange, SideBySidePanel } from '../../../src/panels/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/side-by-side.ts';
 import { quantity, type ShowAs, type UnitCode } from '../../../src/quantities/index.ts';
 import type { Result } from '../../../src/reckoning/index.ts';
 import { accessible, button, find, heard, press, tabTo, texts, words } from './support.ts';

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import type { TemplateCard, TemplatesPanel } from '../../../src/panels/index.ts';
-import '../../../src/panels/index.ts';
+import '../../../src/panels/templates.ts';
 import { accessible, button, find, focused, heard, press, tabTo, texts, words } from './support.ts';
 
 const SHIPPED: TemplateCard = { id: 'fit', name: 'Fit between sizes', note: 'Which size at bust, waist and hip.', own: false };

@@ -9,6 +9,8 @@ const page = css`
   .family { display: grid; grid-template-columns: repeat(4, 322px); gap: 14px; padding: 8px 16px; align-items: start; width: max-content; background: var(--paper); }
   figure { margin: 0; }
   figcaption { font-size: 12px; color: var(--soft); margin-bottom: 4px; }
+  h2 { break-after: avoid; }
+  figure { break-inside: avoid; }
   @media print { .family { background: #fff; } figcaption { color: #000; } }
 `;
 

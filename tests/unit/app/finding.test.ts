@@ -24,10 +24,10 @@ test('a small workbook is looked through at once; next goes round', () => {
   const { desk, found } = finding(bookOf([['hem', 'x'], ['y', 'hem']]));
   found.seek(wish('hem'));
   expect([found.looking, found.count]).toEqual([false, 2]);
-  found.step(1);
-  expect(desk.area).toEqual(area(1, 1, 1));
-  found.step(1);
-  expect(desk.area).toEqual(area(1, 0, 0));
+  for (const place of [area(1, 0, 0), area(1, 1, 1), area(1, 0, 0)]) {
+    found.step(1);
+    expect(desk.area).toEqual(place);
+  }
 });
 
 test('a large one is looked through in slices, and next waits for the end of it', async () => {

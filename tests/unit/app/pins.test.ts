@@ -36,6 +36,14 @@ describe('pins', () => {
     expect([...pins.counts]).toEqual([[1, 1]]);
   });
 
+  it.each([
+    ['own', 'at least 94.1 cm.'], ['in', 'at least 37 ⅛ in.'], ['both', 'at least 94.1 cm (37 ⅛ in).'],
+  ] as const)('show the figure so that it mends when it is typed as shown: %s', (show, words) => {
+    const { desk, pins } = deskOf({ ...cells, B2: '94.03 cm' });
+    desk.do({ do: 'setSettings', settings: { ...desk.book.settings, show } });
+    expect(rows(pins)[0]!.sentence).toContain(words);
+  });
+
   it('are mended by one edit, which can be undone', () => {
     const { desk, pins, follow } = deskOf(cells);
     pins.mend(pins.all[0]);

@@ -8,6 +8,8 @@ import { expect } from 'vitest';
 
 export const CASES = Number(process.env['FUZZ'] ?? 4_000);
 const LONGEST = 1_000;
+/** Milliseconds for all of them. */
+export const TIME = 60_000 + CASES * 30;
 
 /** Prints how many cases there were and how long the slowest took. */
 export function fuzz<T>(way: string, cases: fc.Arbitrary<T>, check: (input: T) => void): void {

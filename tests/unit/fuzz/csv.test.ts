@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { chartSheetEdit } from '../../../src/app/chart-edit.ts';
 import { needsGuard, readTable, writeCsv } from '../../../src/tables/index.ts';
 import { apply, emptyBook, filledCells, readBook, writeBook } from '../../../src/workbook/index.ts';
-import { HOSTILE_TEXTS, NO_FIGURE, fuzz, typed } from './cases.ts';
+import { HOSTILE_TEXTS, NO_FIGURE, TIME, fuzz, typed } from './cases.ts';
 
 const field = fc.oneof(typed, fc.constantFrom('bust', 'waist', 'hip', 'size', '10', '12', '14', '84 cm', '33 1/2', '"quoted"', '"open', 'a,b', 'a;b', ''), fc.constantFrom(...HOSTILE_TEXTS));
 const grid = fc.array(fc.array(field, { maxLength: 7 }), { maxLength: 9 });
@@ -34,7 +34,7 @@ test('CSV in', () => {
     out(rows);
   });
   expect(charted, 'some of them are charts').toBeGreaterThan(10);
-});
+}, TIME);
 
 /** What goes out comes in again, with an apostrophe before what a program might work out. */
 function out(rows: readonly (readonly string[])[]): void {

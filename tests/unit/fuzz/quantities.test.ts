@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { exactText, readQuantity, show, showSpan, showText, UNIT_CODES, type Quantity, type ShowAs } from '../../../src/quantities/index.ts';
-import { NO_FIGURE, fuzz, typed } from './cases.ts';
+import { NO_FIGURE, TIME, fuzz, typed } from './cases.ts';
 
 const as: fc.Arbitrary<ShowAs> = fc.record({
   system: fc.constantFrom('own', 'cm', 'in', 'both'), inchStep: fc.constantFrom(8, 16, 32), decimalMark: fc.constantFrom('.', ','), plain: fc.boolean(),
@@ -35,4 +35,4 @@ test('typed figures', () => {
       case 'text': break;
     }
   });
-});
+}, TIME);

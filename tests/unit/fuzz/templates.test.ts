@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { SHIPPED_IDS, shippedTemplate } from '../../../src/app/shipped.ts';
 import { EditRefused, apply, readBook, readTemplate, sheetFromTemplate, writeBook } from '../../../src/workbook/index.ts';
 import { bookOf } from '../workbook/help.ts';
-import { NO_FIGURE, damage, damaged, fuzz } from './cases.ts';
+import { NO_FIGURE, TIME, damage, damaged, fuzz } from './cases.ts';
 
 const shipped = SHIPPED_IDS.map((id) => JSON.parse(JSON.stringify(shippedTemplate(id))) as unknown);
 
@@ -27,4 +27,4 @@ test('templates', () => {
     }
     expect(JSON.stringify(book)).toBe(before);
   });
-});
+}, TIME);

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { demoBook } from '../../../src/app/demo.ts';
 import { EditRefused, apply, bookText, readBook, readBookText, writeBook } from '../../../src/workbook/index.ts';
 import { bookOf } from '../workbook/help.ts';
-import { damage, damaged, fuzz } from './cases.ts';
+import { TIME, damage, damaged, fuzz } from './cases.ts';
 
 const small = apply({ do: 'many', label: '', edits: [
   { do: 'setFrozen', sheet: 1, rows: 1, columns: 1 }, { do: 'setHidden', sheet: 2, axis: 'rows', runs: [[2, 4]] }, { do: 'setWidth', sheet: 1, col: 2, width: 90 },
@@ -37,4 +37,4 @@ test('workbook files', () => {
       if (!(error instanceof EditRefused)) throw error;
     }
   });
-});
+}, TIME);

@@ -15,6 +15,7 @@ describe('what is said of a cell', () => {
   });
   it('tells pins, notes, faults and what is to be filled in', () => {
     expect(spokenCell(cell({ formula: true, caution: 'Little ease.', note: 'see toile' }))).toBe('7.6 cm, worked out, Pin: Little ease., Note: see toile');
+    expect(spokenCell(cell({ formula: true, acknowledged: 'Little ease. a knit' }))).toBe('7.6 cm, worked out, Acknowledged pin: Little ease. a knit');
     expect(spokenCell(cell({ text: 'EASE needs a length.', kind: 'error', formula: true }))).toBe('Error: EASE needs a length., worked out');
     expect(spokenCell(cell({ text: '', kind: 'text', input: true }))).toBe('to fill in');
     expect(spokenCell(cell({ text: '…', kind: 'waiting', formula: true }))).toBe('…, being worked out');

@@ -40,6 +40,8 @@ function valueFor(arg: Arg): fc.Arbitrary<Quantity | string> {
       return figure(arg, 0, 0.9).map((n) => inBase(n, '%'));
     case 'choice':
       return fc.constantFrom(...(arg.choices ?? []));
+    case 'text':
+      return fc.constantFrom('bust', 'upper hip');
     default:
       throw new Error(`${arg.name} is of a kind that these calls do not make.`);
   }

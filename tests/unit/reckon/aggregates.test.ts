@@ -124,9 +124,14 @@ describe('texts', () => {
   test.each([
     ['=CONCATENATE("about ",A1)', 'about 10.0 cm'], ['=TEXTJOIN(", ",TRUE,A1:A3)', '10.0 cm, 4 in, 30.0 cm'], ['=LEFT(A1,2)', '10'], ['=LEN(A1)', '7'], ['=UPPER(A2)', '4 IN'], ['=TEXT(A1,"0.00")', '10.00 cm'], ['=TEXT(A1,"mm")', '100 mm'],
     ['=TEXT(0.5,"0.00")', '0.50'], ['=VALUE("2 1/4 in")', '2.25 in'], ['=VALUE("12")', '12'], ['=VALUE(A1)', '10 cm'], ['=T(A1)', ''], ['=EXACT(A1,A1)', 'TRUE'], ['=SUBSTITUTE(A1,"cm","c")', '10.0 c'], ['=CONCATENATE(C1)', '10 %'],
+    ['=VALUE("1/2")', '0.5'], ['=VALUE("3/8 in")', '0.375 in'], ['=VALUE("5,7 cm")', '5.7 cm'], ['=VALUE("50%")', '50 %'], ['="Cut "&28 3/8 in', 'Cut 28 ⅜ in'], ['=TEXTJOIN(", ",TRUE,1/2,2 1/4 in)', '0.5, 2 ¼ in'],
+    ['=TEXT(A1,"0.0 in")', '3.9 in'], ['=TEXT(A1,"# ?/8 in")', '3 7/8 in'], ['=TEXT(2.375,"# ?/8")', '2 3/8'], ['=TEXT(-0.375,"# ?/?")', '-3/8'], ['=TEXT(2.375,"?/8")', '19/8'], ['=TEXT(25%,"0%")', '25%'], ['=TEXT(1234.5,"#,##0.00")', '1,234.50'], ['=TEXT(1.005,"0.00")', '1.01'], ['=TEXT(-0.2,"0")', '0'],
+    ['=TEXT(0.5,"#.##")', '.5'], ['=TEXT(7,"000")', '007'], ['=TEXT(DATE(2026,11,3),"m")', '11'], ['=NUMBERVALUE("28,5",",")', '28.5'], ['=NUMBERVALUE("1.234,5",",",".")', '1234.5'],
   ])('%s is %s', gives);
 
   test.each([
     ['=VALUE("x")', 'VALUE cannot read “x” as a figure: write it as 12.5, 2 1/4 in or 5.7 cm.'], ['=VALUE("2 5/4 in")', /^! ./], ['=N(A1)', 'N does not take a length: A1 is 10 cm; divide it by 1 cm for a plain number.'], ['=LEFT("abc",A1)', /^! /], ['=TEXT(D3,"0")', /two figures/],
+    ['=TEXT(5,"cm")', '5 is no length, so TEXT cannot write it in cm: give it a unit first.'], ['=TEXT(A1,"cm2")', /is a length, so TEXT cannot write it in cm²/], ['=TEXT(A1,"??")', /does not know the pattern “\?\?”/], ['=VALUE("")', /VALUE got an empty text/], ['=VALUE("1,234")', /two ways/],
+    ['=NUMBERVALUE("28 cm")', /use VALUE for it/], ['=NUMBERVALUE(A1)', /reads texts of digits, so it does not take a length/], ['=NUMBERVALUE("1.234",",")', /name the mark between groups too/], ['=NUMBERVALUE("1,234.5")', /name the marks that it is written with/],
   ])('%s is refused', says);
 });

@@ -1,5 +1,10 @@
 /** Which cautions reach the page, from which calls, and when they go. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cellName } from '../../../src/formula/index.ts';
+import { Results } from '../../../src/reckoning/results.ts';
+import type { Edit } from '../../../src/workbook/index.ts';
+import { Engine } from '../../../workers/reckon/engine.ts';
 import { Desk } from './desk.ts';
 
 function pins(desk: Desk, cell: string, sheet = 0): string[] {
@@ -121,5 +126,32 @@ describe('cautions', () => {
     desk.results.apply(late);
     expect(desk.results.pins.of(id).map(({ row }) => row)).toEqual([3]);
     expect(desk.results.apply(late)).toBe(false);
+  });
+
+  it('are after any edits those of the workbook opened anew', () => {
+    const place = fc.tuple(fc.nat(5), fc.nat(3)).map(([row, col]) => cellName(row, col));
+    const figure = fc.constantFrom('90 cm', '94 cm', '98 cm', '5 mm', '1.5 cm', 'no', '');
+    const formula = fc.tuple(place, place, place).chain(([a, b, c]) => fc.constantFrom(
+      `=EASE(${a}, ${b})`, `=SEAM.LEFT(${a}, ${b})`, `=SEAM.ROOM(${a}, 2)`, `=IF(${c} = "no", 1 cm, EASE(${a}, ${b}))`, `=${a} + EASE(${b}, 94 cm)`, `=SUM(${a}:${b})`, `=EASE(ease, ${b})`,
+    ));
+    const edit = fc.oneof(
+      fc.tuple(place, fc.oneof(figure, formula)).map(([cell, raw]) => (desk: Desk) => void desk.type({ [cell]: raw })),
+      fc.tuple(fc.constantFrom('insertRows', 'removeRows', 'insertColumns', 'removeColumns'), fc.nat(4), fc.integer({ min: 1, max: 2 }))
+        .map(([act, at, count]) => (desk: Desk) => void desk.edit({ do: act, sheet: desk.book.sheets[0]!.id, at, count } as Edit)),
+      place.map((cell) => (desk: Desk) => void desk.name('ease', cell)),
+    );
+    let pinned = 0;
+    fc.assert(fc.property(fc.array(edit, { minLength: 4, maxLength: 14 }), (edits) => {
+      const desk = new Desk({ A1: '90 cm', A2: '94 cm', A3: '=EASE(A1, A2)', B1: '=EASE(A1, A2) + A3', B2: '=SEAM.LEFT(A1, A2)' });
+      for (const each of edits) {
+        each(desk);
+        const fresh = new Results();
+        fresh.apply(new Engine().open(1, desk.book));
+        const { id } = desk.book.sheets[0]!;
+        expect(desk.results.pins.of(id)).toEqual(fresh.pins.of(id));
+        pinned += desk.results.pins.of(id).length;
+      }
+    }), { numRuns: 40, seed: 11 });
+    expect(pinned).toBeGreaterThan(100);
   });
 });

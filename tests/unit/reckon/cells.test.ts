@@ -39,8 +39,8 @@ describe('formulas', () => {
     ['=wasit', /^! There is no name ‘wasit’ in this workbook\.$/],
     ['=A1+', /stops after/], ['=(A1', /not closed/], ['=A1)', /without its/], ['=SUM(', /not closed|stops/], ['=2 5/4 in', /no fraction/],
     ['=TT.QUANTITY(1,2)', /no function/], ['=OFFSET(A1,1,1)', /OFFSET/], ['=VERSION()', /There is no function VERSION/], ['=FORMULATEXT(A1)', /There is no function FORMULATEXT/],
-    ['=#REF!+1', /^! Points at cells that were removed\.$/], ['=MATCH(1)', /^! MATCH has too few or too many values in its brackets\.$/],
-    ['=ROUND(1,2,3)', /too few or too many|takes 1 or 2/], ['=INDEX(A1:A2,9)', /^! A number here is too large\.$/], ['=VLOOKUP("x",A1:A3,1,FALSE)', /not in the list/],
+    ['=#REF!+1', /^! Points at cells that were removed\.$/], ['=MATCH(1)', /^! MATCH has too few or too many values in its brackets: it takes 2 to 3 \(value; among; way\), and got 1\.$/],
+    ['=ROUND(1,2,3)', /too few or too many|takes 1 or 2/], ['=INDEX(A1:A2,9)', /^! INDEX was asked for row 9, and A1:A2 has 2: /], ['=VLOOKUP("x",A1:A3,1,FALSE)', /^! VLOOKUP did not find “x” among A1:A3: /],
   ])('%s says why not', (formula, why) => expect(desk.work(formula)).toMatch(why));
 });
 

@@ -57,7 +57,13 @@ describe('parts of an engine', () => {
     methods(inside._parser, 'parse', 'rememberNewAst');
     methods(inside._lazilyTransformingAstService, 'version');
     methods(inside._namedExpressions, 'namedExpressionForScope');
-    methods(inside._functionRegistry, 'getFunction', 'isArrayFunction', 'getRegisteredFunctionIds', 'getMetadata');
+    methods(inside._functionRegistry, 'getFunction', 'isArrayFunction', 'getArraySizeFunction', 'getRegisteredFunctionIds', 'getMetadata');
+    expect(inside._evaluator.interpreter.functionRegistry).toBe(inside._functionRegistry);
+    expect(inside._functionRegistry.getMetadata('FACT')).toMatchObject({ parameters: [{ argumentType: 'NUMBER', minValue: 0, maxValue: expect.any(Number) as number }] });
+    expect(inside._functionRegistry.getMetadata('IFS')).toMatchObject({ repeatLastArgs: 2 });
+    expect(inside._functionRegistry.getMetadata('LN')?.parameters?.[0]).toHaveProperty('argumentType');
+    methods(inside._evaluator.interpreter.arraySizePredictor, 'checkArraySizeForAst');
+    expect(new ArraySize(3, 2)).toMatchObject({ width: 3, height: 2 });
     methods(inside._crudOperations.operations, 'setCellContent', 'getOldContent', 'restoreCell', 'addRows', 'removeRows', 'addColumns', 'removeColumns', 'addSheetWithId', 'removeSheet', 'addNamedExpression', 'changeNamedExpressionExpression', 'removeNamedExpression', 'getAndClearContentChanges');
     methods(inside._crudOperations.operations.arraySizePredictor, 'checkArraySize');
     expect([...inside._functionRegistry.functionsWhichDoesNotNeedArgumentsToBeComputed]).toEqual(expect.arrayContaining(['ROW', 'ROWS', 'ISFORMULA']));

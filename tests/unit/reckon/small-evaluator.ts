@@ -44,13 +44,17 @@ const SORTED = ['A1:A3', 'B1:B3'];
 const alike = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 const onePower = (figures: Block): number | undefined => (figures.every(({ power }) => power === figures[0]!.power) ? figures[0]!.power : undefined);
 const made = (power: number, value: number): Outcome => (power < 0 || power > 2 || !Number.isFinite(value) ? 'error' : { power, value });
-const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+/** What is left of figures that cancel each other is the noise of doubles, and none. */
+function sum(values: readonly number[]): number {
+  const all = values.reduce((a, b) => a + b, 0);
+  return Math.abs(all) < 1e-12 * Math.max(...values.map(Math.abs)) ? 0 : all;
+}
 const mean = (values: readonly number[]): number => sum(values) / values.length;
 const numbers = (figures: Block): number[] => figures.map(({ value }) => value);
 
 const SIGNS: Readonly<Record<string, (a: Figure, b: Figure) => Outcome>> = {
-  '+': (a, b) => (a.power === b.power ? made(a.power, a.value + b.value) : 'error'),
-  '-': (a, b) => (a.power === b.power ? made(a.power, a.value - b.value) : 'error'),
+  '+': (a, b) => (a.power === b.power ? made(a.power, sum([a.value, b.value])) : 'error'),
+  '-': (a, b) => (a.power === b.power ? made(a.power, sum([a.value, -b.value])) : 'error'),
   '*': (a, b) => made(a.power + b.power, a.value * b.value),
   '/': (a, b) => (b.value === 0 ? 'error' : made(a.power - b.power, a.value / b.value)),
 };
@@ -89,7 +93,7 @@ function line(ys: Block, xs: Block, take: (m: number, b: number, y: number, x: n
   if (ys.length !== xs.length || y === undefined || x === undefined) return 'error';
   const [meanY, meanX] = [mean(numbers(ys)), mean(numbers(xs))];
   const m = sum(xs.map(({ value }, i) => (value - meanX) * (ys[i]!.value - meanY))) / deviation(xs) ** 2;
-  return take(m, meanY - m * meanX, y, x);
+  return take(m, sum([meanY, -m * meanX]), y, x);
 }
 
 const node = (text: string, work: Node['work']): Node => ({ text, work });
@@ -116,7 +120,7 @@ export const { formula } = fc.letrec<{ formula: Node; figure: Node; leaf: Node }
     ),
     figure: fc.oneof({ maxDepth: 4, withCrossShrink: true },
       { weight: 4, arbitrary: tie('leaf') },
-      { weight: 5, arbitrary: fc.tuple(figure, fc.constantFrom(...Object.keys(SIGNS)), figure).map(([a, sign, b]) => node(`(${a.text}${sign}${b.text})`, (words) => given([a, b], words, SIGNS[sign]!))) },
+      { weight: 5, arbitrary: fc.tuple(figure, fc.constantFrom(...Object.keys(SIGNS)), figure).map(([a, sign, b]) => node(sign === '/' ? `(${a.text}/(${b.text}))` : `(${a.text}${sign}${b.text})`, (words) => given([a, b], words, SIGNS[sign]!))) },
       { weight: 1, arbitrary: one((a) => `-${a}`, ({ power, value }) => made(power, -value)) },
       { weight: 1, arbitrary: one((a) => `ABS(${a})`, ({ power, value }) => made(power, Math.abs(value))) },
       { weight: 1, arbitrary: one((a) => `SQRT(ABS(${a}))`, ({ power, value }) => (power === 1 ? 'error' : made(power / 2, Math.sqrt(Math.abs(value))))) },
@@ -130,7 +134,7 @@ export const { formula } = fc.letrec<{ formula: Node; figure: Node; leaf: Node }
       )) },
       { weight: 2, arbitrary: fc.tuple(fc.constantFrom(...Object.keys(OF_PAIRS)), blockText, blockText).map(([name, ys, xs]) => node(`${name}(${ys};${xs})`, () => OF_PAIRS[name]!(blockOf(ys), blockOf(xs)))) },
       { weight: 1, arbitrary: fc.tuple(figure, blockText, blockText).map(([at, ys, xs]) => node(`FORECAST(${at.text};${ys};${xs})`, (words) => given([at], words, (x) => (
-        onePower([x, ...blockOf(xs)]) === undefined ? 'error' : line(blockOf(ys), blockOf(xs), (m, b, power) => made(power, m * x.value + b)))))) },
+        onePower([x, ...blockOf(xs)]) === undefined ? 'error' : line(blockOf(ys), blockOf(xs), (m, b, power) => made(power, sum([m * x.value, b]))))))) },
       { weight: 1, arbitrary: fc.tuple(blockText, blockText).map(([ys, xs]) => node(`SUM(TREND(${ys};${xs}))`, () => line(blockOf(ys), blockOf(xs), (m, b, power) => made(power, sum(numbers(blockOf(xs)).map((x) => m * x + b)))))) },
       { weight: 1, arbitrary: fc.tuple(blockText, blockText).map(([a, b]) => node(`SUMPRODUCT(${a};${b})`, () => {
         const [left, right] = [blockOf(a), blockOf(b)];

@@ -105,3 +105,17 @@ describe('pins', () => {
     expect(pins(formula)).toEqual(expected);
   });
 });
+
+describe('what a caution names that is no single argument, put in', () => {
+  it.each([
+    ['=KNIT.BAND(40 cm, 90 %, 1 cm, 58 cm, 25 %)', `=KNIT.BAND(${58 / 1.125} cm, 90 %, 1 cm, 58 cm, 25 %)`],
+    ['=BUTTON.UNEVEN(2 mm, 2 cm, 8.5 cm, 14 cm)', '=BUTTON.UNEVEN(2 mm, 2 cm, 2 cm + 6 cm, 14 cm)'],
+    ['=CLOTH.BUY(2.5 m)', '=CLOTH.BUY(2.5 m, 3 %)'],
+    ['=SEAM.TAKEN(3 cm, 0 cm)', '=SEAM.TAKEN(25 mm, 0 cm)'],
+    ['=CORD.PLACE("hood", 5)', '=CORD.PLACE("hood", 14)'],
+    ['=CIRCLE.OUTER(80 cm, 60 cm, 2 cm, 1, 150 cm)', '=CIRCLE.OUTER(80 cm, 60 cm, 2 cm, 1/4, 150 cm)'],
+  ])('%s: %s', (before, after) => {
+    expect(pins(before)).toHaveLength(1);
+    expect(pins(after)).toEqual([]);
+  });
+});

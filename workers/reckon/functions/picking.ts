@@ -27,12 +27,19 @@ function numberOf(call: Call, given: Given | undefined): number | CellError {
   return Math.trunc(typeof number === 'number' ? number : number.val);
 }
 
+/** One cell of a block, without looking at the others: a chart may be asked for thousands of them. */
+function cellIn(call: Call, value: unknown, row: number, col: number): unknown {
+  const range = value instanceof SimpleRangeValue ? value.range : undefined;
+  if (range === undefined) return blockOf(value)[row]![col];
+  const { sheet, row: top, col: left } = range.start;
+  return call.tools.interpreter.dependencyGraph.addressMapping.getCellValue({ sheet, row: top + row, col: left + col });
+}
+
 export const INDEX: Own = (call) => {
   const [source, down, across] = call.given;
   if (!source || call.given.length < 2 || call.given.length > 3) return tooMany(call, 'a block, a row and a column');
   if (source.value instanceof CellError) return source.value;
-  const block = blockOf(source.value);
-  const [height, width] = [block.length, block[0]!.length];
+  const [height, width] = source.value instanceof SimpleRangeValue ? [source.value.height(), source.value.width()] : [1, 1];
   const row = numberOf(call, down);
   const col = numberOf(call, across);
   for (const number of [row, col]) if (typeof number !== 'number') return number;
@@ -41,11 +48,12 @@ export const INDEX: Own = (call) => {
     const [what, got, most] = r < 0 || r > height ? ['row', r, height] : ['column', c, width];
     return new Refusal(ErrorType.NUM, `INDEX was asked for ${what} ${got}, and ${call.areaOf(source) ?? 'the block'} has ${most}: choose a number from 1 to ${most}, or 0 for all.`);
   }
-  if (r > 0 && c > 0) return block[r - 1]![c - 1];
+  if (r > 0 && c > 0) return cellIn(call, source.value, r - 1, c - 1);
   // The room for its results was made before a cell could say 0.
   if (call.state.formulaVertex instanceof ArrayFormulaVertex && ((r === 0 && !isAll(down?.ast)) || (c === 0 && !isAll(across?.ast)))) {
     return refuse('INDEX got its 0 from another cell, and cannot make room for a whole row or column then: write the 0 into the formula.');
   }
+  const block = blockOf(source.value);
   const rows = r > 0 ? [block[r - 1]!] : block;
   return SimpleRangeValue.onlyValues(rows.map((cells) => (c > 0 ? [cells[c - 1]] : [...cells])));
 };

@@ -52,6 +52,14 @@ function alike(a: number, b: number): boolean {
   return !isFault(order) && order === 0;
 }
 
+/** Below this part of its largest summand a sum is the noise of doubles, and none. */
+const NOISE = 1e-12;
+
+function quiet(values: readonly number[]): number {
+  const sum = values.reduce((all, value) => all + value, 0);
+  return Math.abs(sum) < NOISE * Math.max(...values.map(Math.abs)) ? 0 : sum;
+}
+
 /** The one figure that is asked about, and the figures that it is looked for among, of its kind. */
 function oneAmong(call: Call, asked: Given, among: Given): { readonly figure: number; readonly values: readonly number[] } | CellError {
   if (asked.value instanceof CellError) return asked.value;
@@ -161,7 +169,7 @@ function pairsOf(call: Call, first: Given, second: Given, least: number, more?: 
   // All the same is no spread, whatever the noise of their average.
   const flat = (list: readonly number[]): boolean => list.every((value) => alike(value, list[0]!));
   const products = (left: readonly number[], meanLeft: number, right: readonly number[], meanRight: number): number =>
-    (flat(left) || flat(right) ? 0 : left.reduce((sum, value, i) => sum + (value - meanLeft) * (right[i]! - meanRight), 0));
+    (flat(left) || flat(right) ? 0 : quiet(left.map((value, i) => (value - meanLeft) * (right[i]! - meanRight))));
   return { ys, xs, y, x, meanY, meanX, sxx: products(xs, meanX, xs, meanX), syy: products(ys, meanY, ys, meanY), sxy: products(xs, meanX, ys, meanY) };
 }
 
@@ -204,7 +212,7 @@ export const SLOPE = ofPairs(2, (pairs, call) => {
   return slope instanceof CellError ? refuse(`${call.name} of ${PLURALS[pairs.y.dimension]} over ${PLURALS[pairs.x.dimension]} is nothing that a cell can hold: divide the second block by one of its unit, as in B1:B9/1 cm.`) : slope;
 });
 
-const heightAt = ({ meanY, meanX, sxy, sxx }: Pairs, x: number): number => meanY + (sxy / sxx) * (x - meanX);
+const heightAt = ({ meanY, meanX, sxy, sxx }: Pairs, x: number): number => quiet([meanY, (sxy / sxx) * (x - meanX)]);
 
 export const INTERCEPT = ofPairs(2, (pairs, call) => (pairs.sxx === 0 ? upright(call) : valueIn(heightAt(pairs, 0), pairs.y.dimension, pairs.y.unit)));
 

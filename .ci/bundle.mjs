@@ -1,0 +1,2 @@
+import { leanSources } from './lean-sources.mjs';
+export const pagePlugins = () => [leanSources()];

@@ -1,0 +1,28 @@
+/**
+ * The second door of this folder: panels and dialogs that the first sight of the
+ * page does without. Each is a module of its own, fetched when it is first asked
+ * for; until then its element stands in the page empty and keeps what it was given.
+ */
+export const LATER = {
+  'tt-side-by-side': () => import('./side-by-side.ts'),
+  'tt-find': () => import('./find.ts'),
+  'tt-cell-format': () => import('./cell-format.ts'),
+  'tt-history': () => import('./history.ts'),
+  'tt-pins': () => import('./pins.ts'),
+  'tt-note': () => import('./note.ts'),
+  'tt-sort': () => import('./sort.ts'),
+  'tt-filter': () => import('./filter.ts'),
+  'tt-templates': () => import('./templates.ts'),
+  'tt-import-chart': () => import('./import-chart.ts'),
+  'tt-export-table': () => import('./export-table.ts'),
+  'tt-names': () => import('./names.ts'),
+  'tt-rename': () => import('./rename.ts'),
+  'tt-reference': () => import('./reference.ts'),
+  'tt-shelf': () => import('./shelf.ts'),
+  'tt-set-aside': () => import('./set-aside.ts'),
+  'tt-losses': () => import('./losses.ts'),
+  'tt-two-readings': () => import('./two-readings.ts'),
+  'tt-picture': () => import('./picture.ts'),
+} as const satisfies Readonly<Partial<Record<keyof HTMLElementTagNameMap, () => Promise<unknown>>>>;
+
+export type LaterTag = keyof typeof LATER;

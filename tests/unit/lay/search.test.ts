@@ -1,0 +1,136 @@
+/** What the search promises, whatever the pieces. Run by places weighed, never by the clock. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { areaOf, boundsOf, layoutFaults, placesOf } from '../../../src/lay/index.ts';
+import { Job } from '../../../workers/lay/job.ts';
+import { all, bodice, box, cloth, length, piece, pieces } from './help.ts';
+
+const runs = { numRuns: 12 };
+
+describe('the search', () => {
+  it('gives only layouts that pass the check, each shorter than the one before', () => {
+    fc.assert(fc.property(pieces(), fc.constantFrom(0, 4), (list, gap) => {
+      const { news, job } = all({ pieces: list, cloth: cloth({ gap }) });
+      expect(news.length).toBeGreaterThan(0);
+      for (const { layout } of news) expect(layoutFaults(layout, job.places, cloth({ gap }))).toEqual([]);
+      for (let i = 1; i < news.length; i++) expect(news[i]!.layout.length).toBeLessThan(news[i - 1]!.layout.length);
+    }), runs);
+  });
+
+  it('gives the same layouts for the same seed', () => {
+    expect(all({ pieces: bodice, seed: 7 }).news).toEqual(all({ pieces: bodice, seed: 7 }).news);
+  });
+
+  it('does better than bottom-left fill on a bodice', () => {
+    const { news } = all({ pieces: bodice, seed: 3, most: 1 });
+    expect(news.at(-1)!.layout.length).toBeLessThan(news[0]!.layout.length * 0.98);
+  });
+
+  it('scales: twice and 25.4 times as large gives the layout twice and 25.4 times as large', () => {
+    fc.assert(fc.property(pieces(), fc.constantFrom(2, 25.4), (list, k) => {
+      const large = list.map((each) => ({ ...each, outline: each.outline.map(([along, across]) => [along * k, across * k] as const) }));
+      const one = length({ pieces: list }), other = length({ pieces: large, cloth: cloth({ width: 1400 * k }) });
+      expect(other / k / one).toBeCloseTo(1, 4);
+    }), runs);
+  });
+
+  it('is not worse with wider cloth or fewer pieces, begun from the layout there was', () => {
+    fc.assert(fc.property(pieces(), (list) => {
+      const start = all({ pieces: list }).news.at(-1)!.layout;
+      expect(length({ pieces: list, cloth: cloth({ width: 1500 }), start })).toBeLessThanOrEqual(start.length);
+      const fewer = list.map((each, i) => (i === 0 ? { ...each, count: each.count - 1 } : each));
+      if (fewer.every(({ count }) => count === 0)) return;
+      const places = placesOf(fewer, cloth());
+      // The places of a piece of which none is left are gone, and those after them move up.
+      const gone = placesOf(list, cloth()).length - places.length;
+      const left = start.laid.filter(({ place }) => place >= gone).map((each) => ({ ...each, place: each.place - gone }))
+        .filter(({ place }, i, laid) => laid.slice(0, i).filter((other) => other.place === place).length < places[place]!.count);
+      expect(length({ pieces: fewer, start: { ...start, laid: left } })).toBeLessThanOrEqual(start.length);
+    }), runs);
+  });
+
+  it('never takes less cloth than the pieces cover', () => {
+    fc.assert(fc.property(pieces(), (list) => {
+      const { news, job } = all({ pieces: list });
+      const area = job.places.reduce((sum, { outline, count }) => sum + count * areaOf(outline), 0);
+      expect(news.at(-1)!.layout.length * 1400).toBeGreaterThanOrEqual(area);
+      expect(news.at(-1)!.density).toBeCloseTo(area / (news.at(-1)!.layout.length * 1400), 12);
+    }), runs);
+  });
+
+  it('lays four quarters exactly', () => {
+    // Boxes of half the width: two columns of two, 600 long, which no layout can beat.
+    expect(length({ pieces: [piece('Quarter', box(300, 700), { count: 4 })] })).toBeCloseTo(600, 2);
+  });
+
+  it('stops by itself', () => {
+    const { news } = all({ pieces: [piece('Band', box(500, 100))], most: undefined });
+    expect(news.at(-1)!.layout.length).toBeCloseTo(500, 2);
+  });
+});
+
+describe('cloth', () => {
+  it('takes one-way as no half turn', () => {
+    const { news } = all({ pieces: bodice, cloth: cloth({ oneWay: true }) });
+    for (const { way } of news.at(-1)!.layout.laid) expect(way.turn).toBe(0);
+  });
+
+  it('folded lengthwise lays one of each pair, and fold edges on the fold', () => {
+    const folded = cloth({ fold: 'lengthwise' });
+    const { news, job } = all({ pieces: bodice, cloth: folded });
+    const { layout } = news.at(-1)!;
+    const names = layout.laid.map(({ place }) => bodice[job.places[place]!.piece]!.name).sort();
+    // Three facings come from two places, because the facing is its own mirror image.
+    expect(names).toEqual(['Back', 'Facing', 'Facing', 'Front', 'Sleeve']);
+    const back = layout.laid.find(({ place }) => job.places[place]!.onFold)!;
+    expect(back.at[1]).toBeCloseTo(0, 9);
+    expect(layoutFaults(layout, job.places, folded)).toEqual([]);
+  });
+
+  it('open lays a piece on the fold opened out, and pairs as one and its mirror image', () => {
+    const places = placesOf(bodice, cloth());
+    const back = places.find(({ piece: i }) => bodice[i]!.name === 'Back')!;
+    expect(areaOf(back.outline)).toBeCloseTo(2 * areaOf(bodice[1]!.outline), 6);
+    expect(boundsOf(back.outline).from[1]).toBeCloseTo(-240, 9);
+    expect(places.filter(({ piece: i }) => bodice[i]!.name === 'Front').map(({ ways }) => ways[0]!.mirrored)).toEqual([false, true]);
+  });
+
+  it('keeps off flaws and inside a remnant', () => {
+    const odd = cloth({
+      length: 1500, remnant: [[0, 0], [1500, 0], [1500, 900], [1100, 1400], [0, 1400]],
+      flaws: [[[200, 600], [260, 600], [260, 660], [200, 660]]],
+    });
+    const { news, job } = all({ pieces: bodice, cloth: odd, aim: { want: 'fits' }, most: 2 });
+    expect(news.length).toBeGreaterThan(0);
+    expect(layoutFaults(news.at(-1)!.layout, job.places, odd)).toEqual([]);
+    expect(news.at(-1)!.layout.length).toBeLessThanOrEqual(1500);
+  });
+
+  it('lays a free tilt at the angles given', () => {
+    const tilted = [piece('Godet', [[0, 0], [900, 200], [0, 400]], { count: 4, turns: [0, 180, 12.5, 192.5] })];
+    const { news, job } = all({ pieces: tilted });
+    expect(layoutFaults(news.at(-1)!.layout, job.places, cloth())).toEqual([]);
+  });
+});
+
+describe('other aims', () => {
+  it('stops as soon as the pieces fit the length at hand', () => {
+    const { news } = all({ pieces: bodice, cloth: cloth({ length: 2000 }), aim: { want: 'fits' }, most: undefined });
+    expect(news).toHaveLength(1);
+  });
+
+  it('proves by area that they cannot', () => {
+    const job = new Job({ pieces: [piece('Square', box(500, 500), { count: 12 })], cloth: cloth({ length: 2000 }), aim: { want: 'fits' }, seed: 1 });
+    expect(job.proof).toBe('The pieces do not fit: together they cover more than the cloth at hand.');
+  });
+
+  it('finds room for a second list of pieces', () => {
+    const { news, job } = all({ pieces: bodice, cloth: cloth({ length: 900 }), aim: { want: 'room for', pieces: [piece('Strap', box(300, 40), { count: 2 })] }, most: 2 });
+    expect(news.at(-1)!.layout.length).toBeLessThanOrEqual(900);
+    expect(news.at(-1)!.layout.laid).toHaveLength(job.places.reduce((sum, { count }) => sum + count, 0));
+  });
+
+  it('asks for the length at hand', () => {
+    expect(new Job({ pieces: bodice, cloth: cloth(), aim: { want: 'fits' }, seed: 1 }).sentences).toEqual(['To see what fits, or what is left, give the length of cloth at hand.']);
+  });
+});

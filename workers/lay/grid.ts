@@ -1,0 +1,123 @@
+/**
+ * From the cloth's own lengths to the search's grid of whole numbers and back.
+ * The grid is tied to the cloth and the pieces, not to a unit, so that a
+ * layout in inches and the same in millimetres are one search.
+ */
+import { Clipper, EndType, FillRule, JoinType, type Path64 } from 'clipper2-ts';
+import { areaOf, boundsOf, clothWidth, type Cloth, type Laid, type Layout, type Outline, type Place } from '../../src/lay/index.ts';
+import type { Ring } from './flat.ts';
+import { applied, type Item, type Shapes } from './shapes.ts';
+import type { Kept } from './table.ts';
+
+/** Grid units along the longest thing: products of two lengths stay exact. */
+const UNITS = 4_000_000;
+
+export class Grid {
+  readonly scale: number;
+  readonly width: number;
+  readonly items: Item[];
+  /** Fixed things, where they lie on the cloth. */
+  readonly obstacles: Ring[];
+  /** Of each place, the middle of its outline's bounds, in grid units: the search turns pieces about it. */
+  readonly #middle: [number, number][] = [];
+
+  constructor(readonly places: readonly Place[], readonly cloth: Cloth) {
+    const width = clothWidth(cloth);
+    const odd = [...cloth.flaws, ...(cloth.remnant ? [cloth.remnant] : [])];
+    const spans = [...places.map(({ outline }) => outline), ...odd].map((outline) => {
+      const { from, to } = boundsOf(outline);
+      return Math.max(to[0] - from[0], to[1] - from[1]);
+    });
+    this.scale = UNITS / Math.max(width, ...spans);
+    this.width = width * this.scale;
+    const half = (cloth.gap / 2) * this.scale;
+    this.items = places.map((place) => this.#item(place, half));
+    this.obstacles = this.#around(half);
+    for (const ring of this.obstacles) this.items.push({ ring, bare: ring, count: 1, ways: [{ turn: 0, mirrored: false }], fixed: true });
+  }
+
+  /** Side of a piece of middling area, in grid units. */
+  get middling(): number {
+    const count = this.places.reduce((sum, place) => sum + place.count, 0);
+    return this.scale * Math.sqrt(this.places.reduce((sum, { outline, count: n }) => sum + n * areaOf(outline), 0) / count);
+  }
+
+  #flat(outline: Outline): Ring {
+    return outline.flatMap(([along, across]) => [along * this.scale, across * this.scale]);
+  }
+
+  #item({ outline, count, ways, onFold }: Place, half: number): Item {
+    const { from, to } = boundsOf(outline);
+    const middle: [number, number] = [Math.round(((from[0] + to[0]) / 2) * this.scale), Math.round(((from[1] + to[1]) / 2) * this.scale)];
+    this.#middle.push(middle);
+    const bare = this.#flat(outline).map((value, i) => value - middle[i % 2]!);
+    return { bare, ring: half > 0 ? offset(bare, half) : bare, count, ways, onFold };
+  }
+
+  /** Flaws, and what lies around a remnant, as rings on the cloth. Pieces carry half the gap, which an edge does not ask for. */
+  #around(half: number): Ring[] {
+    const { cloth } = this;
+    const rings = cloth.flaws.map((flaw) => this.#flat(flaw));
+    if (cloth.remnant) {
+      const { from, to } = boundsOf(cloth.remnant);
+      const [left, bottom, right, top] = [from[0] * this.scale, from[1] * this.scale, to[0] * this.scale, to[1] * this.scale];
+      const middle = (bottom + top) / 2, rim = this.scale * (to[0] - from[0]) * 0.05;
+      const remnant = [toPath(this.#flat(cloth.remnant))];
+      // In two halves, so that what is left of each has no hole.
+      for (const [low, high] of [[bottom - rim, middle], [middle, top + rim]] as const) {
+        const frame = [toPath([left - rim, low, right + rim, low, right + rim, high, left - rim, high])];
+        rings.push(...Clipper.difference(frame, remnant, FillRule.NonZero).map(toRing));
+      }
+    }
+    return half > 0 ? rings.flatMap((ring) => Clipper.inflatePaths([toPath(ring)], -half, JoinType.Miter, EndType.Polygon).map(toRing)) : rings;
+  }
+
+  /** The layout that the search has found, in the cloth's own lengths. */
+  layoutOf({ x, y, shape }: Kept, shapes: Shapes): Layout {
+    const laid: Laid[] = [];
+    let length = 0;
+    for (let p = 0; p < x.length; p++) {
+      const { item, way, matrix } = shapes.shapes[shape[p]!]!;
+      if (item >= this.places.length) continue;
+      const middle = applied(matrix, this.#middle[item]!);
+      laid.push({ place: item, way, at: [(x[p]! - middle[0]!) / this.scale, (y[p]! - middle[1]!) / this.scale] });
+      length = Math.max(length, (x[p]! + shapes.bare[4 * shape[p]! + 2]!) / this.scale);
+    }
+    return { laid, length };
+  }
+
+  /** The other way; null when the layout is not of these places. */
+  keptOf({ laid, length }: Layout, shapes: Shapes): Kept | null {
+    const x: number[] = [], y: number[] = [], shape: number[] = [];
+    for (const [i, { count }] of this.places.entries()) {
+      const of = laid.filter(({ place }) => place === i).slice(0, count);
+      if (of.length < count) return null;
+      for (const { way, at } of of) {
+        const found = shapes.ofItem[i]!.find((s) => shapes.shapes[s]!.way.turn === way.turn && shapes.shapes[s]!.way.mirrored === way.mirrored);
+        if (found === undefined) return null;
+        const middle = applied(shapes.shapes[found]!.matrix, this.#middle[i]!);
+        shape.push(found);
+        x.push(at[0] * this.scale + middle[0]!);
+        y.push(at[1] * this.scale + middle[1]!);
+      }
+    }
+    this.obstacles.forEach((_, i) => {
+      shape.push(shapes.ofItem[this.places.length + i]![0]!);
+      x.push(0);
+      y.push(0);
+    });
+    return { x: Float64Array.from(x), y: Float64Array.from(y), shape: Int32Array.from(shape), length: length * this.scale };
+  }
+}
+
+const toPath = (ring: Ring): Path64 => Array.from({ length: ring.length / 2 }, (_, i) => ({ x: Math.round(ring[2 * i]!), y: Math.round(ring[2 * i + 1]!) }));
+const toRing = (path: Path64): Ring => path.flatMap(({ x, y }) => [x, y]);
+
+/** Grown outwards on all sides: a little more, because the round corners are made of chords. */
+function offset(ring: Ring, distance: number): Ring {
+  const path = toPath(ring);
+  if (!Clipper.isPositive(path)) path.reverse();
+  const grown = Clipper.inflatePaths([path], distance * 1.003 + 2, JoinType.Round, EndType.Polygon, 2, distance * 0.002);
+  // A narrow hollow can close; the outer ring is the one that counts.
+  return toRing(grown.reduce((most, each) => (Math.abs(Clipper.area(each)) > Math.abs(Clipper.area(most)) ? each : most)));
+}
