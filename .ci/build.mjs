@@ -1,54 +1,42 @@
 /**
- * Makes `dist/`: one static folder for any web host, under any path. The page
- * and each worker are a bundle of their own, named by the hash of their content.
- * `node .ci/build.mjs somewhere` makes it there.
+ * Makes `dist/`: one static folder for any web host, under any path. Scripts are
+ * named by the hash of their content; the service worker keeps all of it on the
+ * device. `node .ci/build.mjs somewhere` makes it there.
  */
-import { copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { basename, resolve } from 'node:path';
+import { copyFile, mkdir, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { gzipSync } from 'node:zlib';
-import { build } from 'esbuild';
-import { policy } from './policy.mjs';
+import { bundleOffline } from './bundle-offline.mjs';
+import { bundlePage, bundleWorker } from './bundle-page.mjs';
+import { headersFile, policy } from './policy.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const out = resolve(root, process.argv[2] ?? 'dist');
-const common = {
-  absWorkingDir: root, bundle: true, format: 'esm', target: 'es2022', minify: true, sourcemap: true,
-  metafile: true, outdir: out, entryNames: '[name]-[hash]', chunkNames: '[name]-[hash]', assetNames: '[name]-[hash]',
-};
 
-const built = (result) => {
-  const [file] = Object.entries(result.metafile.outputs).find(([, output]) => output.entryPoint);
-  return basename(file);
+const MANIFEST = {
+  name: 'Tape & Tally', short_name: 'Tape & Tally', description: 'A workbook whose cells know lengths, for people who sew clothes.',
+  id: './', start_url: './', scope: './', display: 'standalone', background_color: '#fbf7ef', theme_color: '#22313b',
+  icons: [{ src: './icon.svg', type: 'image/svg+xml', sizes: 'any' }],
 };
 
 await rm(out, { recursive: true, force: true });
 await mkdir(out, { recursive: true });
 
-const worker = built(await build({ ...common, entryPoints: ['workers/reckon/reckon.worker.ts'] }));
-
-/** Points the page at the worker's hashed name. */
-const workerAddress = {
-  name: 'worker-address',
-  setup({ onLoad }) {
-    onLoad({ filter: /src\/reckoning\/worker-url\.ts$/ }, async ({ path }) => {
-      const source = await readFile(path, 'utf8');
-      const at = "'../../workers/reckon/reckon.worker.ts'";
-      if (!source.includes(at)) throw new Error(`${path} no longer names the worker as ${at}; change .ci/build.mjs with it.`);
-      return { contents: source.replace(at, `'./${worker}'`), loader: 'ts' };
-    });
-  },
-};
-const page = built(await build({ ...common, entryPoints: ['src/app/main.ts'], splitting: true, plugins: [workerAddress] }));
+const worker = await bundleWorker({ root, out });
+const { entry, start } = await bundlePage({ root, out, worker });
 
 const html = (await readFile(`${root}src/index.html`, 'utf8'))
-  .replace('./app/main.ts', `./${page}`)
-  .replace('<link rel="icon"', `<meta http-equiv="Content-Security-Policy" content="${policy()}">\n    <link rel="icon"`);
+  .replace('./app/main.ts', `./${entry}`)
+  .replace('<link rel="icon"', [
+    `<meta http-equiv="Content-Security-Policy" content="${policy()}">`,
+    // All of the start at once, not one after the other as each is read.
+    ...start.filter((file) => file !== entry).map((file) => `<link rel="modulepreload" href="./${file}">`),
+    '<link rel="manifest" href="./app.webmanifest">', '<link rel="icon"',
+  ].join('\n    '));
 await writeFile(`${out}/index.html`, html);
+await writeFile(`${out}/app.webmanifest`, `${JSON.stringify(MANIFEST, null, 2)}\n`);
 await copyFile(`${root}src/icon.svg`, `${out}/icon.svg`);
+await bundleOffline({ root, out });
+await writeFile(`${out}/_headers`, headersFile((await readdir(out)).filter((name) => !name.endsWith('.map'))));
 
-for (const file of [page, worker]) {
-  const packed = gzipSync(await readFile(`${out}/${file}`)).length;
-  console.log(`${file}  ${(packed / 1024).toFixed(1)} kB gzip`);
-}
-console.log(`Built ${out}. Serve it as it is from any web host.`);
+console.log(`Built ${out}. Serve it as it is from any web host, or by npm run serve.`);

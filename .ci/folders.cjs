@@ -14,6 +14,7 @@ const may = {
   'src/panels': ['src/pictures', 'src/look', 'src/quantities', 'src/workbook', 'src/tables', 'src/reckoning'],
   'workers/reckon': ['src/sewing', 'src/formula', 'src/quantities', 'src/workbook', 'src/reckoning'],
   'workers/lay': ['src/lay', 'src/quantities'],
+  'workers/offline': ['src/app'],
   'sheets': ['src/workbook'],
 };
 const every = ['src', 'workers', 'sheets', 'tests'];

@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { build, context } from 'esbuild';
 import { policy } from './policy.mjs';
+import { slimEngine } from './slim-engine.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -40,7 +41,7 @@ function bundledWorkers() {
     async serve({ path }) {
       if (!/^\/workers\/.*\.worker\.ts$/.test(path)) return undefined;
       if (!builders.has(path)) {
-        builders.set(path, context({ entryPoints: [`${root}${path.slice(1)}`], bundle: true, format: 'esm', target: 'es2022', sourcemap: 'inline', write: false }));
+        builders.set(path, context({ entryPoints: [`${root}${path.slice(1)}`], bundle: true, format: 'esm', target: 'es2022', sourcemap: 'inline', write: false, plugins: [slimEngine] }));
       }
       const { outputFiles } = await (await builders.get(path)).rebuild();
       return { body: outputFiles[0].text, type: 'js' };

@@ -1,34 +1,40 @@
 /**
  * Leaves out of the engine library what nothing here asks for. Shared by the
  * build, the development server and the browser tests, so that all of them run
- * the same engine. A part is named by its whole path: a version of the library
- * that has moved it stops the build instead of coming back in unseen.
+ * the same engine. A part is named by its whole path: when a version of the
+ * library has it elsewhere, nothing is built.
  */
-const EMPTY_TEXTS = 'export const FUNCTION_DOCS = Object.create(null);\nexport * from "./FunctionDescription.mjs";\n';
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 
-/** Path in the library's `es` folder, and what stands there instead. */
+const library = fileURLToPath(new URL('../node_modules/hyperformula/es/', import.meta.url));
+
+/** A file of the library, and what stands there instead. */
 const INSTEAD = {
-  // Descriptions of its functions for a programmer; ours are in src/formula/standard.
-  'interpreter/functionMetadata/index.mjs': EMPTY_TEXTS,
+  // Descriptions of its functions for programmers; ours are in src/formula/standard.
+  'interpreter/functionMetadata/index.mjs': 'export const FUNCTION_DOCS = Object.create(null);\nexport * from "./FunctionDescription.mjs";\n',
 };
 
-export function slimEngine() {
-  return {
-    name: 'slim-engine',
-    setup({ onLoad, onStart, onEnd }) {
-      const met = new Set();
-      onStart(() => met.clear());
-      onLoad({ filter: /hyperformula[\\/]es[\\/]/ }, ({ path }) => {
-        const name = path.replaceAll('\\', '/').split('/hyperformula/es/')[1];
-        if (!(name in INSTEAD)) return undefined;
-        met.add(name);
-        return { contents: INSTEAD[name], loader: 'js' };
-      });
-      onEnd(({ metafile }) => {
-        const missing = Object.keys(INSTEAD).filter((name) => !met.has(name));
-        const uses = metafile ? Object.keys(metafile.inputs).some((path) => path.includes('hyperformula/es/')) : false;
-        return uses && missing.length > 0 ? { errors: [{ text: `The engine library no longer has ${missing.join(', ')}: look at .ci/slim-engine.mjs.` }] } : undefined;
-      });
-    },
-  };
+const FILES = /[\\/]hyperformula[\\/]es[\\/]interpreter[\\/]functionMetadata[\\/]index\.mjs$/;
+
+function instead(path) {
+  return INSTEAD[path.replaceAll('\\', '/').split('/hyperformula/es/')[1]];
 }
+
+for (const file of Object.keys(INSTEAD)) {
+  if (!existsSync(`${library}${file}`) || !FILES.test(`${library}${file}`)) throw new Error(`The engine library has no ${file}: look at .ci/slim-engine.mjs.`);
+}
+
+/** For esbuild. */
+export const slimEngine = {
+  name: 'slim-engine',
+  setup({ onLoad }) {
+    onLoad({ filter: FILES }, ({ path }) => ({ contents: instead(path), loader: 'js' }));
+  },
+};
+
+/** For rolldown. */
+export const slimEngineInBuild = {
+  name: 'slim-engine',
+  load: { filter: { id: FILES }, handler: instead },
+};

@@ -2,13 +2,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { readQuantity } from '../quantities/index.ts';
 import type { Desk } from './desk.ts';
+import type { NewVersion } from './new-version.ts';
 
 /**
  * With the things to do about it.
  *
  * @param run runs a command by its id
  */
-export function banner(desk: Desk, run: (id: string) => void): TemplateResult | typeof nothing {
+export function banner(desk: Desk, run: (id: string) => void, newVersion: NewVersion | null = null): TemplateResult | typeof nothing {
   if (desk.engine?.state === 'stopped') {
     return html`<p class="banner fault" role="alert">The figures cannot be worked out just now. Nothing typed is lost.
       <button @click=${() => desk.engine?.open()}>Try again</button></p>`;
@@ -22,6 +23,10 @@ export function banner(desk: Desk, run: (id: string) => void): TemplateResult | 
   }
   if (desk.setAside > 0) {
     return html`<p class="banner note" role="status">Part of this workbook could not be read and was set aside. <button @click=${() => run('set-aside')}>Look at it</button></p>`;
+  }
+  if (newVersion && newVersion.state !== 'none') {
+    return html`<p class="banner note" role="status">${newVersion.sentence || (newVersion.state === 'waiting' ? 'A new version is ready.' : 'Another tab uses a new version.')}
+      <button @click=${() => void newVersion.use()}>${newVersion.state === 'waiting' ? 'Use it now' : 'Load this page again'}</button></p>`;
   }
   return nothing;
 }

@@ -40,6 +40,7 @@ export class CellMenu extends LitElement {
     this.#ran = false;
     await this.updateComplete;
     this.menu.showPopover();
+    window.addEventListener('pointerdown', this.#elsewhere, { capture: true });
     const { width, height } = this.menu.getBoundingClientRect();
     const seen = window.visualViewport ?? { width: innerWidth, height: innerHeight };
     const { style } = this.menu;
@@ -50,7 +51,7 @@ export class CellMenu extends LitElement {
 
   override render(): TemplateResult {
     const mac = /Mac|iPhone|iPad/.test(navigator.userAgent);
-    return html`<div class="menu" popover="auto" @toggle=${this.#toggled} @keydown=${this.#key} @contextmenu=${(event: Event) => event.preventDefault()}>
+    return html`<div class="menu" popover="manual" @toggle=${this.#toggled} @keydown=${this.#key} @focusout=${this.#left} @contextmenu=${(event: Event) => event.preventDefault()}>
       <h2 id="of">${this.heading}</h2>
       <div role="menu" aria-labelledby="of">${this.commands.map((each) => html`
         <button role="menuitem" tabindex="-1" @click=${() => this.#run(each)}><span>${each.label}</span>${
@@ -65,6 +66,12 @@ export class CellMenu extends LitElement {
   #key(event: KeyboardEvent) {
     const buttons = this.#buttons;
     const at = buttons.indexOf((this.renderRoot as ShadowRoot).activeElement as HTMLElement);
+    if (event.key === 'Escape') {
+      event.preventDefault();
+      event.stopPropagation();
+      this.menu.hidePopover();
+      return;
+    }
     const to = { ArrowDown: (at + 1) % buttons.length, ArrowUp: (at <= 0 ? buttons.length : at) - 1, Home: 0, End: buttons.length - 1 }[event.key]
       ?? (event.key === 'Tab' ? -1 : this.#lettered(event, buttons, at));
     if (to === undefined) return;
@@ -86,7 +93,25 @@ export class CellMenu extends LitElement {
     this.dispatchEvent(new CustomEvent('tt-run', { detail: { id: each.id }, bubbles: true, composed: true }));
   }
 
+  /**
+   * Closed by hand and not by the browser ("auto"): that takes the lifting of
+   * the finger which asked for the menu for a press beside it.
+   */
+  readonly #elsewhere = (event: PointerEvent): void => {
+    if (!event.composedPath().includes(this.menu)) this.menu.hidePopover();
+  };
+
+  readonly #left = ({ relatedTarget }: FocusEvent): void => {
+    if (relatedTarget instanceof Node && !this.menu.contains(relatedTarget) && this.menu.matches(':popover-open')) this.menu.hidePopover();
+  };
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('pointerdown', this.#elsewhere, { capture: true });
+  }
+
   #toggled(event: ToggleEvent) {
+    if (event.newState === 'closed') window.removeEventListener('pointerdown', this.#elsewhere, { capture: true });
     if (event.newState === 'closed' && !this.#ran) this.dispatchEvent(new CustomEvent('tt-menu-left', { bubbles: true, composed: true }));
   }
 }

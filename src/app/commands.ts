@@ -9,12 +9,13 @@ import { CLIPBOARD_COMMANDS, GRID_COMMANDS, type CellScreens } from './grid-comm
 import type { MendScreens } from './explaining.ts';
 import { MEND_COMMANDS } from './mend-commands.ts';
 import { KEEP_COMMANDS, type KeepScreens } from './keep-commands.ts';
+import { PRINT_COMMANDS, type PrintScreens } from './print-commands.ts';
 import type { PanelScreens } from './side-panels.ts';
 import type { Theme } from './theme.ts';
 import * as ask from './wishes.ts';
 
 /** What the shell can open; commands ask for these and know nothing of how they look. */
-export interface Screens extends CellScreens, KeepScreens, MendScreens, PanelScreens {
+export interface Screens extends CellScreens, KeepScreens, MendScreens, PanelScreens, PrintScreens {
   openTemplates(): void;
   openKeepTemplate(): void;
   openImport(): void;
@@ -67,6 +68,7 @@ export const COMMANDS: readonly Command[] = [
   { id: 'undo', label: 'Undo', group: 'Workbook', keys: '$mod+KeyZ', when: (desk) => desk.history.done.length > 0, run: (desk) => desk.undo() },
   { id: 'redo', label: 'Do again', group: 'Workbook', keys: '$mod+Shift+KeyZ', when: (desk) => desk.history.undone.length > 0, run: (desk) => desk.redo() },
   ...KEEP_COMMANDS,
+  ...PRINT_COMMANDS,
   { id: 'rename', label: 'Rename the workbook…', group: 'Workbook', run: (_, screens) => screens.openRename() },
   { id: 'side-by-side', label: 'Side by side', group: 'Workbook', keys: 'Alt+KeyB', run: (_, screens) => screens.compare() },
   { id: 'import-chart', label: 'Size chart from a CSV file…', group: 'Workbook', run: (_, screens) => screens.openImport() },

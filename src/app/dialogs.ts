@@ -6,6 +6,7 @@ import { cellName } from '../formula/index.ts';
 import type { TemplateStore } from '../keeping/index.ts';
 import type { FunctionCard } from '../reckoning/index.ts';
 import { cellAt, nameCalled, nameFault, readTemplate, sheetFromTemplate, sheetNameFault, templateFrom, usedArea, type Edit, type Template } from '../workbook/index.ts';
+import type * as Charts from './chart-edit.ts';
 import type { Screens } from './commands.ts';
 import type { KeepScreens } from './keep-commands.ts';
 import type { Comparing } from './comparing.ts';
@@ -16,7 +17,9 @@ import { fitted, tryExample } from './function-reference.ts';
 import { areaInWords, goTo, nameSelection } from './naming.ts';
 import { comparisonTable, sheetTable } from './out-tables.ts';
 import { fileName, saveFile } from './save-file.ts';
+import type { PrintScreens } from './print-commands.ts';
 import type { PanelScreens } from './side-panels.ts';
+import type * as Shipped from './shipped.ts';
 import { NOT_FETCHED, summon } from './summon.ts';
 import { typeInto } from './wishes.ts';
 
@@ -31,8 +34,8 @@ interface Host {
 export class Dialogs {
   #own: readonly { readonly id: string; readonly template: Template }[] = [];
   #store: TemplateStore | null = null;
-  #shipped: typeof import('./shipped.ts') | null = null;
-  #charts: typeof import('./chart-edit.ts') | null = null;
+  #shipped: typeof Shipped | null = null;
+  #charts: typeof Charts | null = null;
   #sentence = '';
   #functions: readonly FunctionCard[] = [];
   #trying = '';
@@ -57,7 +60,7 @@ export class Dialogs {
     this.#open('tt-reference', (panel) => panel.open(name));
   }
 
-  get screens(): Omit<Screens, keyof CellScreens | keyof KeepScreens | keyof PanelScreens | keyof MendScreens | 'openCommands' | 'openReference' | 'compare' | 'setTheme'> {
+  get screens(): Omit<Screens, keyof CellScreens | keyof KeepScreens | keyof PanelScreens | keyof PrintScreens | keyof MendScreens | 'openCommands' | 'openReference' | 'compare' | 'setTheme'> {
     return {
       openTemplates: () => void this.#fetch(async () => {
         this.#shipped ??= await import('./shipped.ts');

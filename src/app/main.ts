@@ -1,12 +1,13 @@
 /** Start: the look, the workbook that was kept (or the demo garment), the page; then the engine. */
 import { tokens } from '../look/index.ts';
-import { Database, Keeper, Shelf, TemplateStore, askToPersist, claim, newBookId } from '../keeping/index.ts';
+import { Database, Keeper, KeepingTrouble, Shelf, TemplateStore, askToPersist, claim, newBookId } from '../keeping/index.ts';
 import { Supervisor, startReckonWorker } from '../reckoning/index.ts';
 import { addressOf, bookAtAddress, goTo, warnBeforeLeaving } from './address.ts';
 import { Desk } from './desk.ts';
 import { takeDroppedFiles } from './dropped-files.ts';
+import { NewVersion } from './new-version.ts';
 import { App } from './shell.ts';
-import { fetchPanels } from './summon.ts';
+import { fetchLater } from './summon.ts';
 import { restoreTheme } from './theme.ts';
 
 document.adoptedStyleSheets.push(tokens.styleSheet!);
@@ -52,10 +53,14 @@ warnBeforeLeaving(keeper);
 app.keep.use({ keeper, shelf, go: goTo });
 takeDroppedFiles(window, app.keep, desk);
 
-void app.useTemplates(new TemplateStore(database));
+// A storage that fails says so where something is kept in it.
+void app.useTemplates(new TemplateStore(database)).catch(() => undefined);
 app.learn(await engine.catalogue());
 // The start is over: what was not needed for it comes now, before it is asked for.
-await fetchPanels();
+await fetchLater();
+const version = new NewVersion(keeper);
+app.offer(version);
+await version.begin();
 
 async function openDesk(): Promise<{ desk: Desk; problems: readonly string[]; from: 'kept' | 'demo' | 'nothing' }> {
   try {
@@ -67,6 +72,8 @@ async function openDesk(): Promise<{ desk: Desk; problems: readonly string[]; fr
       ? { desk: new Desk(loaded.book), problems: loaded.problems, from: 'kept' }
       : { desk: await demoDesk(), problems: [], from: 'demo' };
   } catch (error) {
+    // Where nothing can be kept at all, nothing is hidden by typing; the page says that it is not kept.
+    if (error instanceof KeepingTrouble && error.why === 'unavailable') return { desk: await demoDesk(), problems: [], from: 'demo' };
     return { desk: await demoDesk(), problems: [`${error instanceof Error ? error.message : String(error)} This is the demo garment. Load the page again to try once more.`], from: 'nothing' };
   }
 }
@@ -85,6 +92,7 @@ async function takeOver(): Promise<void> {
     const loaded = await keeper.load(desk.book.id);
     if (loaded) desk.replace(loaded.book);
     desk.remember(await keeper.steps());
+    desk.setAsideCount((await keeper.aside()).length);
     desk.setReading(null);
     desk.say('The other tab was closed; this one goes on with the workbook.');
   } catch (error) {

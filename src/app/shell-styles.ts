@@ -65,6 +65,12 @@ export const shellStyles = css`
     footer .took, footer .hint { display: none; }
     .panel-close { display: block; position: sticky; top: 4px; float: right; margin: 8px 8px 0 0; z-index: 1; }
   }
+  /* As low as at 400 %: the page scrolls, and the cells have the window to themselves. */
+  @media (max-height: 340px) {
+    :host(:not([data-keyboard])), :host([data-wide-panel]:not([data-keyboard])) { height: auto; min-height: 100dvh; }
+    :host(:not([data-keyboard])) tt-grid { flex: none; height: max(150px, calc(100dvh - 34px)); }
+    aside { max-height: 94dvh; }
+  }
   /* Over an on-screen keyboard: only the cells, and the entry line right above it. */
   :host([data-keyboard]) { position: fixed; inset: 0 0 auto; }
   @media (max-width: 640px) {

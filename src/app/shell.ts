@@ -25,9 +25,11 @@ import { head } from './head.ts';
 import { KeepDialogs } from './keep-dialogs.ts';
 import { Losing } from './losing.ts';
 import { goTo, nameSelection, nameOf } from './naming.ts';
+import type { NewVersion } from './new-version.ts';
 import { OnScreenKeyboard } from './on-screen-keyboard.ts';
 import { Over } from './over.ts';
 import { placeName, rowLabel } from './places.ts';
+import { Printing } from './printing.ts';
 import { PANEL_TITLES, SidePanels, type PanelName } from './side-panels.ts';
 import { sheetView, showAsFor, type Reach } from './sheet-view.ts';
 import { shellStyles } from './shell-styles.ts';
@@ -56,9 +58,11 @@ export class App extends LitElement {
   readonly #dialogs = new Dialogs(this, () => this.desk, () => this.#comparing);
   readonly keep = new KeepDialogs(this, () => this.desk);
   readonly #panels = new SidePanels(this, () => this.desk, (panel) => this.#show(panel));
+  readonly #printing = new Printing(this, () => this.desk);
   readonly #explaining = new Explaining(this, () => this.desk);
   readonly #typing = new Typing(this, () => this.desk, () => this.grid.focus());
   readonly #losing = new Losing(this, () => this.desk, () => this.grid.focus());
+  #newVersion: NewVersion | null = null;
   #view: SheetView | null = null;
   #seen: readonly unknown[] = [];
   readonly #names = new Kept<readonly string[]>();
@@ -88,6 +92,11 @@ export class App extends LitElement {
     this.#unbindKeys();
   }
 
+  offer(version: NewVersion): void {
+    this.#newVersion = version;
+    version.addEventListener('change', this.#changed);
+  }
+
   useTemplates(store: TemplateStore): Promise<void> {
     return this.#dialogs.useStore(store);
   }
@@ -115,7 +124,7 @@ export class App extends LitElement {
     const remark = remarkOn(raw);
     return html`
       ${head(desk, { sheetsOpen: this.#over.has('sheets'), comparing, openSheets: () => this.#over.open('sheets'), run: (id) => this.#run(id) })}
-      ${banner(desk, (id) => this.#run(id))}
+      ${banner(desk, (id) => this.#run(id), this.#newVersion)}
       <tt-sheet-list class=${this.#over.has('sheets') ? 'open' : ''} @keydown=${this.#over.escape} .sheets=${book.sheets} .current=${sheet.id} .pins=${this.#panels.pins.counts}
         @tt-open-sheet=${(event: CustomEvent<{ sheet: number }>) => { this.#over.show(null); desk.openSheet(event.detail.sheet); this.grid.focus(); }}
         @tt-run=${(event: CustomEvent<{ id: string }>) => { this.#over.show(null); this.#run(event.detail.id); }}></tt-sheet-list>
@@ -254,6 +263,7 @@ export class App extends LitElement {
       ...this.#cells.screens,
       ...this.#panels.screens,
       ...this.#explaining.screens,
+      ...this.#printing.screens,
       openCommands: () => this.commandList.open(desk),
       openReference: () => this.#openReference(),
       compare: () => {

@@ -30,7 +30,7 @@ export function summon<Tag extends LaterTag>({ renderRoot }: Host, tag: Tag, act
 
 export const NOT_FETCHED = 'This part of the page is not on this device yet and could not be fetched. Nothing was changed. Connect to the network and ask again; if it still does not come, load the page again.';
 
-/** Fetches all of them one after another, so that each is at hand when it is asked for. What fails is fetched when it is. */
-export async function fetchPanels(): Promise<void> {
-  for (const fetchOne of Object.values(LATER)) await fetchOne().catch(() => undefined);
+/** Fetches all of them, and what dialogs need besides, so that each is at hand when it is asked for. What fails is fetched when it is. */
+export async function fetchLater(): Promise<void> {
+  for (const fetchOne of [...Object.values(LATER), () => import('./chart-edit.ts'), () => import('./shipped.ts')]) await fetchOne().catch(() => undefined);
 }

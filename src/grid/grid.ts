@@ -118,8 +118,13 @@ export class Grid extends LitElement implements CellEditorHost, ColumnsHost, Key
   }
 
   override focus(): void {
-    if (this.hasUpdated) this.takeFocus('mouse');
-    else void this.updateComplete.then(() => this.takeFocus('mouse'));
+    if (!this.hasUpdated) {
+      void this.updateComplete.then(() => this.focus());
+      return;
+    }
+    this.takeFocus('mouse');
+    // In a window so low that the page scrolls, the cells come into it.
+    this.scrollIntoView({ block: 'nearest' });
   }
 
   /** Opens the editor on what is in the active cell. */

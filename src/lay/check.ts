@@ -11,6 +11,9 @@ import type { Cloth, Layout, Outline, Place, Point } from './types.ts';
 /** Of the smaller piece's area: what two pieces may have in common. */
 export const MOST_OVERLAP = 1e-6;
 
+/** Of the cloth's width: how far a piece may stick out across, so that two halves of the width fit beside each other. */
+const MOST_OUTSIDE = 1e-6;
+
 interface Lying {
   readonly name: string;
   readonly outline: Outline;
@@ -53,9 +56,10 @@ export function layoutFaults(layout: Layout, places: readonly Place[], cloth: Cl
 
 function outside(one: Lying, layout: Layout, place: Place, cloth: Cloth): string[] {
   const width = clothWidth(cloth);
-  const slack = 1e-9 * Math.max(width, layout.length);
+  const slack = MOST_OUTSIDE * width;
+  const rounding = 1e-9 * Math.max(width, layout.length);
   const { from, to } = one.bounds;
-  if (from[0] < -slack || from[1] < -slack || to[1] > width + slack || to[0] > layout.length + slack) return [`${one.name} sticks out of the cloth.`];
+  if (from[0] < -rounding || from[1] < -slack || to[1] > width + slack || to[0] > layout.length + rounding) return [`${one.name} sticks out of the cloth.`];
   if (place.onFold && Math.abs(from[1]) > slack) return [`${one.name} does not lie on the fold.`];
   if (cloth.remnant) {
     const beyond = difference(closed(one.outline), closed(cloth.remnant)).reduce((sum, polygon) => sum + polygonArea(polygon), 0);

@@ -44,6 +44,10 @@ export const controls = css`
   @media (max-width: 640px) {
     dialog { width: 100vw; max-width: 100vw; margin: auto 0 0; border-radius: 16px 16px 0 0; max-height: 92vh; }
   }
+  /* Where little is in view at once, all of it scrolls. */
+  @media (max-height: 400px) {
+    dialog > header, :is(dialog, dialog > form) > footer { position: static; }
+  }
   @media (prefers-reduced-motion: no-preference) {
     button { transition: background-color 0.12s; }
   }

@@ -35,7 +35,8 @@ export class CellFormatPanel extends LitElement {
     legend { font-size: var(--size-small); color: var(--soft); padding: 0 var(--gap-1); }
     .field { display: grid; grid-template-columns: 7.5em minmax(0, 1fr); }
     .marks { display: flex; flex-wrap: wrap; gap: var(--gap-1) var(--gap-4); }
-    .held { margin-left: 7.5em; padding-left: var(--gap-2); }
+    .held { text-align: end; }
+    fieldset p { margin: 0; }
     .off { margin-top: var(--gap-3); }
   `];
 

@@ -28,3 +28,8 @@ export type { ReferencePanel, PutExampleEvent } from './reference.ts';
 export type { Tried } from './reference-card.ts';
 export type { ShelfPanel, BookWish, PartFile, ShelfRow } from './shelf.ts';
 export type { SetAsidePanel, AsideRow } from './set-aside.ts';
+export type {
+  Footnote, FullSizeCurve, PaperHead, Printed, PrintedCell, PrintedRow, PrintedSheet, PrintedTable, Ticket, TicketFigure, TicketPart, TicketPicture, TicketRow,
+} from './paper-parts.ts';
+export type { PaperPanel } from './paper.ts';
+export type { PrintPanel, PrintChoice, PrintOffer } from './print.ts';

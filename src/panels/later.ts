@@ -22,6 +22,7 @@ export const LATER = {
   'tt-set-aside': () => import('./set-aside.ts'),
   'tt-losses': () => import('./losses.ts'),
   'tt-two-readings': () => import('./two-readings.ts'),
+  'tt-print': () => import('./print.ts'),
   'tt-picture': () => import('./picture.ts'),
 } as const satisfies Readonly<Partial<Record<keyof HTMLElementTagNameMap, () => Promise<unknown>>>>;
 

@@ -6,7 +6,7 @@ import { controls } from '../look/index.ts';
 @customElement('tt-note')
 export class NotePanel extends LitElement {
   static override styles = [controls, css`
-    dialog { width: min(480px, calc(100vw - 24px)); }
+    @media (min-width: 641px) { dialog { width: min(480px, calc(100vw - 24px)); } }
     label { display: grid; gap: var(--gap-1); }
     textarea { width: 100%; min-height: 8em; resize: vertical; }
   `];

@@ -1,9 +1,10 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { controls } from '../look/index.ts';
-import { drawn, pictureFor, pictureStyles } from '../pictures/index.ts';
-import { inBase, type Quantity, type ShowAs } from '../quantities/index.ts';
+import { pictureStyles } from '../pictures/index.ts';
+import type { ShowAs } from '../quantities/index.ts';
 import type { Result, Working } from '../reckoning/index.ts';
+import { pictureOf } from './picture-of.ts';
 
 /** The picture of one call of a sewing function, if there is one. Loaded when a working is first shown. */
 @customElement('tt-picture')
@@ -19,20 +20,9 @@ export class PicturePanel extends LitElement {
   @property({ attribute: false }) as: ShowAs = { system: 'own', inchStep: 8 };
 
   override render() {
-    const result = figure(this.result);
-    if (!this.call || result === undefined) return nothing;
-    const given = this.call.given.flatMap(({ name, value }) => {
-      const read = figure(value);
-      return read === undefined ? [] : [{ name, value: read }];
-    });
-    const picture = pictureFor({ name: this.call.name, given, result }, this.as);
-    return picture ? html`<figure>${drawn(picture)}</figure>` : nothing;
+    const picture = this.call && pictureOf(this.call, this.result, this.as);
+    return picture ? html`<figure>${picture}</figure>` : nothing;
   }
-}
-
-function figure(result: Result): Quantity | string | undefined {
-  if (result.kind === 'quantity') return inBase(result.value, result.unit);
-  return result.kind === 'text' ? result.text : undefined;
 }
 
 declare global {

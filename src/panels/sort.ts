@@ -18,7 +18,7 @@ const MOST_KEYS = 5;
 @customElement('tt-sort')
 export class SortPanel extends LitElement {
   static override styles = [controls, css`
-    dialog { width: min(560px, calc(100vw - 24px)); }
+    @media (min-width: 641px) { dialog { width: min(560px, calc(100vw - 24px)); } }
     .body { display: grid; gap: var(--gap-3); }
     ol { list-style: none; margin: 0; padding: 0; display: grid; gap: var(--gap-2); }
     li { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: center; }

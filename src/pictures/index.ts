@@ -22,6 +22,8 @@ export { twoLengths } from './compare.ts';
 export type { TwoLengths } from './compare.ts';
 export { dart, movedDart, sharedDarts } from './dart.ts';
 export type { Dart, MovedDart, SharedDarts } from './dart.ts';
+export { CHECK, MOST_RADIUS, TILE, arcTiles, clearance, tilePath } from './full-size.ts';
+export type { Join, Tile } from './full-size.ts';
 export { gathers, tierDepths, tiers } from './gather.ts';
 export type { Gathers, TierDepths, Tiers } from './gather.ts';
 export { goreShape, goresOnCloth } from './gore-shape.ts';

@@ -9,8 +9,11 @@ import type { Ring } from './flat.ts';
 import { applied, type Item, type Shapes } from './shapes.ts';
 import type { Kept } from './table.ts';
 
-/** Grid units along the longest thing: products of two lengths stay exact. */
-const UNITS = 4_000_000;
+/** Grid units along the longest thing: as many as leave products of two lengths exact. */
+const UNITS = 30_000_000;
+
+/** Of the width, how far pieces may stick out: less than the check allows, more than the margins between pieces that fill the width add up to. */
+const SLACK = 0.9e-6;
 
 export class Grid {
   readonly scale: number;
@@ -18,6 +21,7 @@ export class Grid {
   readonly items: Item[];
   /** Fixed things, where they lie on the cloth. */
   readonly obstacles: Ring[];
+  readonly #below: number;
   /** Of each place, the middle of its outline's bounds, in grid units: the search turns pieces about it. */
   readonly #middle: [number, number][] = [];
 
@@ -29,7 +33,8 @@ export class Grid {
       return Math.max(to[0] - from[0], to[1] - from[1]);
     });
     this.scale = UNITS / Math.max(width, ...spans);
-    this.width = width * this.scale;
+    this.width = width * (1 + SLACK) * this.scale;
+    this.#below = (width * SLACK * this.scale) / 2;
     const half = (cloth.gap / 2) * this.scale;
     this.items = places.map((place) => this.#item(place, half));
     this.obstacles = this.#around(half);
@@ -80,7 +85,7 @@ export class Grid {
       const { item, way, matrix } = shapes.shapes[shape[p]!]!;
       if (item >= this.places.length) continue;
       const middle = applied(matrix, this.#middle[item]!);
-      laid.push({ place: item, way, at: [(x[p]! - middle[0]!) / this.scale, (y[p]! - middle[1]!) / this.scale] });
+      laid.push({ place: item, way, at: [(x[p]! - middle[0]!) / this.scale, (y[p]! - middle[1]! - this.#below) / this.scale] });
       length = Math.max(length, (x[p]! + shapes.bare[4 * shape[p]! + 2]!) / this.scale);
     }
     return { laid, length };
@@ -98,7 +103,7 @@ export class Grid {
         const middle = applied(shapes.shapes[found]!.matrix, this.#middle[i]!);
         shape.push(found);
         x.push(at[0] * this.scale + middle[0]!);
-        y.push(at[1] * this.scale + middle[1]!);
+        y.push(at[1] * this.scale + middle[1]! + this.#below);
       }
     }
     this.obstacles.forEach((_, i) => {

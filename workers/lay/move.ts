@@ -87,8 +87,9 @@ export class Mover {
   /** Brings a piece that sticks out back onto the cloth. */
   inside(p: number): void {
     const { table } = this;
-    const shape = table.shape[p]!;
-    this.#range(shape);
+    let shape = table.shape[p]!;
+    // Too long this way for what is left of the cloth: one of its other ways is not.
+    if (!this.#range(shape)) shape = table.shapes.ofItem[table.item[p]!]!.find((way) => this.#range(way)) ?? shape;
     table.put(p, shape, Math.max(this.#lowX, Math.min(this.#highX, table.x[p]!)), Math.max(this.#lowY, Math.min(this.#highY, table.y[p]!)));
   }
 

@@ -20,16 +20,19 @@ export interface Settings {
   readonly exploreTo: number;
   readonly compressFrom: number;
   readonly compressTo: number;
+  /** Of the step that failed, what the length stays shortened by when a layout is given room; 1: it is not. */
+  readonly stretch: number;
   /** Of the time, how much goes to exploring. */
   readonly share: number;
 }
 
 export const SETTINGS: Settings = {
-  effort: { anywhere: 30, near: 12, refined: 2, stepFrom: 0.12, stepTo: 0.02 },
+  effort: { anywhere: 24, near: 12, refined: 1, stepFrom: 0.12, stepTo: 0.02 },
   explore: { sweeps: 120, strikes: 2, growLeast: 1.1, growMost: 1.5, fade: 0.99, area: 0.25 },
   compress: { sweeps: 100, strikes: 2, growLeast: 1.1, growMost: 1.5, fade: 0.99, area: 0.25 },
   exploreFrom: 0.02,
-  exploreTo: 0.002,
+  exploreTo: 0.01,
+  stretch: 0.2,
   compressFrom: 0.001,
   compressTo: 0.00002,
   share: 0.7,
@@ -50,7 +53,23 @@ export class Search {
     this.#step = settings.exploreFrom;
   }
 
-  /** Each `true` is a better layout in `best`; each `false` a pause. Never ends by itself. */
+  /** No layout is shorter: the pieces' area over the width, or the longest piece laid its shortest way. */
+  get #floor(): number {
+    const { shapes, width } = this.table;
+    let area = 0, longest = 0;
+    shapes.items.forEach(({ count, fixed }, i) => {
+      if (fixed) return;
+      area += count * shapes.area[shapes.ofItem[i]![0]!]!;
+      longest = Math.max(longest, Math.min(...shapes.ofItem[i]!.map((s) => shapes.bare[4 * s + 2]! - shapes.bare[4 * s]!)));
+    });
+    return Math.max(longest, area / width);
+  }
+
+  get #proven(): boolean {
+    return this.best.length <= this.#floor * (1 + 1e-7);
+  }
+
+  /** Each `true` is a better layout in `best`; each `false` a pause. Ends only when no layout can be shorter. */
   *run(from: Kept | null = null): Generator<boolean, void> {
     if (from) {
       this.best = from;
@@ -58,7 +77,7 @@ export class Search {
       yield* this.start();
       yield true;
     }
-    for (let span = 600_000; ; span *= 1.4) {
+    for (let span = 600_000; !this.#proven; span *= 1.4) {
       yield* this.#explore(this.table.weighed + span * this.settings.share);
       yield* this.#compress(this.table.weighed + span * (1 - this.settings.share));
     }
@@ -77,8 +96,7 @@ export class Search {
     ];
     let best: Kept | null = null;
     for (const order of orders) {
-      bottomLeft(table, Int32Array.from(order));
-      yield false;
+      yield* bottomLeft(table, Int32Array.from(order));
       if (!best || table.length < best.length) best = table.keep();
     }
     this.best = best!;
@@ -88,15 +106,19 @@ export class Search {
   /** Takes `kept`, which has no overlap, as the best; false when it is no shorter. */
   #take(): boolean {
     const { table } = this;
+    if (table.length === Infinity) return false;
     table.length = table.used();
     if (table.length >= this.best.length) return false;
     this.best = table.keep();
     return true;
   }
 
-  *#shorten(to: number, cutAt: number): Generator<boolean, void> {
+  /** Shortens the best layout by part `step`, moving what lies behind `cutAt` back. */
+  #shorten(step: number, cutAt: number): void {
     const { table } = this;
-    const gone = table.length - to;
+    table.restore(this.best);
+    const to = Math.max(this.#floor, this.best.length * (1 - step));
+    const gone = this.best.length - to;
     table.length = to;
     for (let p = 0; p < table.count; p++) {
       if (table.isFixed(p)) continue;
@@ -109,23 +131,30 @@ export class Search {
 
   *#explore(until: number): Generator<boolean, void> {
     const { table, settings } = this;
-    table.restore(this.best);
     let pool: Outcome[] = [];
-    yield* this.#shorten(this.best.length * (1 - this.#step), Infinity);
-    while (table.weighed < until) {
-      const outcome = yield* this.#apart(settings.explore, until * 1.05);
+    this.#shorten(this.#step, Infinity);
+    while (table.weighed < until && !this.#proven) {
+      const outcome = yield* this.#apart(settings.explore);
       if (outcome.overlap === 0) {
         if (this.#take()) yield true;
         pool = [];
-        yield* this.#shorten(this.best.length * (1 - this.#step), Infinity);
+        this.#shorten(this.#step, Infinity);
         continue;
       }
       if (this.#step > settings.exploreTo) {
         // Too much at once: from the best again, with less.
         this.#step = Math.max(settings.exploreTo, this.#step / 2);
-        table.restore(this.best);
-        yield* this.#shorten(this.best.length * (1 - this.#step), Infinity);
+        this.#shorten(this.#step, Infinity);
         continue;
+      }
+      if (settings.stretch < 1) {
+        yield* this.#stretch(outcome);
+        if (this.#take()) {
+          yield true;
+          pool = [];
+          this.#shorten(this.#step, Infinity);
+          continue;
+        }
       }
       pool.push(outcome);
       pool.sort((a, b) => a.overlap - b.overlap);
@@ -135,6 +164,30 @@ export class Search {
       table.restore(pool[at]!.kept);
       this.#exchange();
     }
+  }
+
+  /**
+   * Gives a nearly good layout some of the length back, where its deepest
+   * overlap is: then it often comes apart, and is still shorter than the best.
+   */
+  *#stretch({ kept }: Outcome): Generator<boolean, void> {
+    const { table } = this;
+    table.restore(kept);
+    table.measureAll();
+    let deepest = 0, at = 0;
+    for (let k = 0; k < table.depth.length; k++) {
+      if (table.depth[k]! <= deepest) continue;
+      deepest = table.depth[k]!;
+      const p = Math.floor(k / table.count), q = k % table.count;
+      at = Math.min(Math.max(table.x[p]!, table.x[q]!), table.length);
+    }
+    const length = this.best.length * (1 - this.#step * this.settings.stretch);
+    const more = length - table.length;
+    table.length = length;
+    for (let p = 0; p < table.count; p++) if (!table.isFixed(p) && table.x[p]! >= at) table.put(p, table.shape[p]!, table.x[p]! + more, table.y[p]!);
+    const outcome = yield* this.#apart(this.settings.compress);
+    if (outcome.overlap === 0) table.restore(outcome.kept);
+    else table.length = Infinity;
   }
 
   /** Exchanges two large pieces that differ, each keeping the other's middle. */
@@ -163,28 +216,22 @@ export class Search {
     }
   }
 
-  *#apart(patience: Patience, until: number): Generator<boolean, Outcome> {
+  *#apart(patience: Patience): Generator<boolean, Outcome> {
     const steps = separate(this.table, this.#mover, patience);
-    let last: Outcome | undefined;
+    // Even with nothing to move the count goes on, or a search of one piece would never end.
+    this.table.weighed++;
     for (let step = steps.next(); ; step = steps.next()) {
-      if (step.done) {
-        last = step.value;
-        break;
-      }
+      if (step.done) return step.value;
       yield false;
     }
-    void until;
-    return last;
   }
 
   *#compress(until: number): Generator<boolean, void> {
     const { table, settings } = this;
     let step = settings.compressFrom;
-    while (table.weighed < until && step > settings.compressTo) {
-      table.restore(this.best);
-      const target = this.best.length * (1 - step);
-      yield* this.#shorten(target, this.random.next() * this.best.length);
-      const outcome = yield* this.#apart(settings.compress, until);
+    while (table.weighed < until && !this.#proven && step > settings.compressTo) {
+      this.#shorten(step, this.random.next() * this.best.length);
+      const outcome = yield* this.#apart(settings.compress);
       if (outcome.overlap === 0) {
         if (this.#take()) yield true;
       } else {

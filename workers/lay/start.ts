@@ -8,8 +8,8 @@ import { EDGE } from './depth-maps.ts';
 import { PAIR } from './shapes.ts';
 import type { Table } from './table.ts';
 
-/** Lays the pieces in the order given on an empty table and sets its length. */
-export function bottomLeft(table: Table, order: Int32Array): void {
+/** Lays the pieces in the order given on an empty table and sets its length. Pauses (yields) often, because the first maps are made here. */
+export function* bottomLeft(table: Table, order: Int32Array): Generator<false, void> {
   const { shapes, width } = table;
   const laid: number[] = [];
   for (let p = 0; p < table.count; p++) {
@@ -45,7 +45,10 @@ export function bottomLeft(table: Table, order: Int32Array): void {
       const high = shapes.items[table.item[p]!]!.onFold ? low : width - bare[4 * shape + 3]!;
       tryAt(shape, atLeft, low);
       tryAt(shape, atLeft, high);
-      for (const q of laid) corners(table, shape, q, low, high, atLeft, (x, y) => tryAt(shape, x, y));
+      for (const q of laid) {
+        corners(table, shape, q, low, high, atLeft, (x, y) => tryAt(shape, x, y));
+        yield false;
+      }
     }
     if (bestShape < 0) {
       // Flaws can leave no corner free; behind everything is always room.

@@ -29,6 +29,13 @@ export function workedOut(result: unknown, part: Ast): Ast {
   return (part.type === 'CELL_REFERENCE' ? { ...part, result } : { type: WORKED_OUT, result }) as WorkedOut;
 }
 
+/** A block that was worked out, with a refusal for each figure of it that is none. */
+function finite(block: SimpleRangeValue, home: Place): SimpleRangeValue {
+  const isSound = (value: unknown): boolean => Number.isFinite(value instanceof RichNumber ? value.val : typeof value === 'number' ? value : 0);
+  if (block.data.every((row) => row.every(isSound))) return block;
+  return SimpleRangeValue.onlyValues(block.data.map((row) => row.map((value) => (isSound(value) ? value : new Refusal(ErrorType.NUM, NO_RESULT, home)))));
+}
+
 const NO_RESULT = 'The result is larger than a cell can hold, or is no number.';
 
 const TOO_MANY = `These blocks of cells make more than ${MOST_USED.toLocaleString('en')} sums: use smaller ones.`;
@@ -68,7 +75,8 @@ export class Evaluation {
   }
 
   evaluate(ast: Ast, state: State): unknown {
-    const value = this.#value(ast, state);
+    const given = this.#value(ast, state);
+    const value = given instanceof SimpleRangeValue && given.range === undefined ? finite(given, state.formulaAddress) : given;
     if (typeof value === 'number') {
       // Adding 0 turns negative zero into zero.
       return Number.isFinite(value) ? value + 0 : new Refusal(ErrorType.NUM, NO_RESULT, state.formulaAddress);

@@ -95,7 +95,7 @@ describe.each(CALLS)('$what', (call) => {
     const snapshot = (await stores()).books[0]!;
     if (call.damaged) await tamper('books', { ...snapshot, json: snapshot.json.replace('[0,1,"74 cm"]', '[0,1,74]') });
 
-    const { keeper } = tab({ slow: 15, snapshotEdits: call.after ? 2 : Infinity });
+    const { keeper } = tab({ slow: fault === 'slow' ? 15 : 2 ** 30, snapshotEdits: call.after ? 2 : Infinity });
     const loaded = (await keeper.load())!;
     expect(loaded.problems.length > 0).toBe(call.damaged === true);
     const states = watch(keeper);
@@ -106,7 +106,8 @@ describe.each(CALLS)('$what', (call) => {
 
     if (call.after) {
       await Promise.all(hand.promises);
-      expect(states.some(({ state }) => state === 'not kept')).toBe(false);
+      // On a busy machine any write may look slow to a page that says so after 15 ms.
+      expect(states.some((state) => state.state === 'not kept' && state.why !== 'slow')).toBe(false);
       if (fault === 'slow' && call.store !== 'history') {
         // Nothing can be written past it; that is said as soon as something waits.
         hand.promises.push(hand.do(typed(11, 'behind it')));
@@ -119,14 +120,14 @@ describe.each(CALLS)('$what', (call) => {
       expect(SAID[fault]).toContain(state.why);
       expect(state.waiting, 'all of it is still in memory').toBe(EDITS.length);
       expect(keptInWords(pageOf(state))).toEqual({ words: `not kept: ${state.sentence}`, trouble: true });
-      expect(banner(pageOf(state), () => undefined)).not.toBe(nothing);
+      expect(banner(pageOf(state), () => undefined, null)).not.toBe(nothing);
     }
 
     broken.mend();
     await Promise.all(hand.promises);
     await keeper.settled();
     expect(keeper.state.state).toBe('kept');
-    expect(banner(pageOf(keeper.state), () => undefined)).toBe(nothing);
+    expect(banner(pageOf(keeper.state), () => undefined, null)).toBe(nothing);
     expect(await tab().keeper.load()).toEqual({ book: hand.book, problems: [] });
     if (call.damaged) expect((await stores()).aside).toEqual([expect.objectContaining({ json: expect.stringContaining('[0,1,74]') as string })]);
   });

@@ -19,7 +19,7 @@ export const bodice: readonly Piece[] = [
 
 /** Runs a request to its end; every layout given out, in order. */
 export function all(request: Partial<LayRequest> & Pick<LayRequest, 'pieces'>): { news: LayNews[]; job: Job } {
-  const job = new Job({ cloth: cloth(), aim: { want: 'least length' }, seed: 1, most: 0.2, ...request });
+  const job = new Job({ cloth: cloth(), aim: { want: 'least length' }, seed: 1, most: 0.05, ...request });
   const news: LayNews[] = [];
   for (const better of job.run()) if (better) news.push(job.found!);
   return { news, job };

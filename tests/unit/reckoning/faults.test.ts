@@ -117,8 +117,8 @@ describe.each(METHODS)('the answer to %s', (method) => {
 test('the page says how it stands, at every state', () => {
   expect(engineInWords(pageOf('restarting'))).toBe('Starting the sums again…');
   expect(engineInWords(pageOf('working'))).toBe('Working it out…');
-  for (const state of ['starting', 'ready', 'working'] as const) expect(banner(pageOf(state), () => undefined)).toBe(nothing);
-  const said = (state: SupervisorState): string => (banner(pageOf(state), () => undefined) as { strings: readonly string[] }).strings.join('');
+  for (const state of ['starting', 'ready', 'working'] as const) expect(banner(pageOf(state), () => undefined, null)).toBe(nothing);
+  const said = (state: SupervisorState): string => (banner(pageOf(state), () => undefined, null) as { strings: readonly string[] }).strings.join('');
   expect(said('restarting')).toMatch(/being started again\. What you type is kept/);
   expect(said('stopped')).toMatch(/cannot be worked out just now\. Nothing typed is lost\.[\s\S]*Try again/);
 });

@@ -94,8 +94,8 @@ const RADIAN = UNITS.rad.size;
 export const trigonometry: Own = (call) => {
   if (!call.tools.hasUnit(call.given)) return call.library();
   for (const given of call.given) {
-    const found = call.tools.firstWithUnit(given.value)!;
-    if (!(found.value instanceof Measure) || found.value.dimension !== 'angle') return call.unitFault(given);
+    const found = call.tools.firstWithUnit(given.value);
+    if (found && (!(found.value instanceof Measure) || found.value.dimension !== 'angle')) return call.unitFault(given);
   }
   return call.library(call.given.map(({ value }) => inRadians(value)));
 };

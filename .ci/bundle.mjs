@@ -1,2 +1,0 @@
-import { leanSources } from './lean-sources.mjs';
-export const pagePlugins = () => [leanSources()];

@@ -1,0 +1,11 @@
+/** What can be asked of paper. Part of the command table. */
+import type { Command } from './commands.ts';
+
+export interface PrintScreens {
+  openPrint(what: 'sheet' | 'ticket'): void;
+}
+
+export const PRINT_COMMANDS: readonly Command[] = [
+  { id: 'print', label: 'Print…', group: 'Workbook', keys: 'Alt+Shift+KeyT', run: (_, screens) => screens.openPrint('sheet') },
+  { id: 'print-ticket', label: 'Print a cutting ticket…', group: 'Workbook', run: (_, screens) => screens.openPrint('ticket') },
+];
