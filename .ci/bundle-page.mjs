@@ -8,6 +8,7 @@ import { slimEngineInBuild } from './slim-engine.mjs';
 
 /** Folders whose files do nothing when they are loaded: of these only what is used goes into a chunk. */
 const PURE = /\/src\/(formula|keeping|lay|pictures|quantities|reckoning|sewing|tables|workbook)\//;
+const ENTRY = '/src/app/main.ts';
 const WORKER_URL = /\/src\/reckoning\/worker-url\.ts$/;
 const WORKER_IN_SOURCE = "'../../workers/reckon/reckon.worker.ts'";
 
@@ -43,14 +44,15 @@ const chunksOf = ({ output }) => output.filter(({ type }) => type === 'chunk');
  */
 export async function bundlePage({ root, out, worker }) {
   const bundle = await rolldown({
-    ...bundling(root, { page: 'src/app/main.ts' }),
+    ...bundling(root, { page: ENTRY.slice(1) }),
     treeshake: { moduleSideEffects: [{ test: PURE, sideEffects: false }] },
     plugins: [workerAddress(worker), leanTemplates()],
   });
   try {
     const parted = chunksOf(await bundle.generate(WRITTEN));
     // What is there from the start is never fetched in parts: one file packs better than twenty.
-    const start = new Set([...withImports(parted, parted.find(({ isEntry }) => isEntry))].flatMap(({ moduleIds }) => moduleIds));
+    // The entry stands alone: it awaits what later chunks bring, and they would await it.
+    const start = new Set([...withImports(parted, parted.find(({ isEntry }) => isEntry))].flatMap(({ moduleIds }) => moduleIds).filter((id) => !id.endsWith(ENTRY)));
     const chunks = chunksOf(await bundle.write({ ...WRITTEN, dir: out, codeSplitting: { groups: [{ name: 'start', test: (id) => start.has(id) }] } }));
     const entry = chunks.find(({ isEntry }) => isEntry);
     return { entry: entry.fileName, start: [...withImports(chunks, entry)].map(({ fileName }) => fileName) };

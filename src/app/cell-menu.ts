@@ -30,6 +30,7 @@ export class CellMenu extends LitElement {
   @state() private heading = '';
   @query('.menu') private menu!: HTMLElement;
   #ran = false;
+  #pressed = false;
 
   /** @param x, y where it was asked for, in the window */
   async open(desk: Desk, part: MenuPart, heading: string, x: number, y: number): Promise<void> {
@@ -38,6 +39,7 @@ export class CellMenu extends LitElement {
     this.commands = [...here.filter(({ native }) => native), ...here.filter(({ native }) => !native)];
     this.heading = heading;
     this.#ran = false;
+    this.#pressed = false;
     await this.updateComplete;
     this.menu.showPopover();
     window.addEventListener('pointerdown', this.#elsewhere, { capture: true });
@@ -51,10 +53,10 @@ export class CellMenu extends LitElement {
 
   override render(): TemplateResult {
     const mac = /Mac|iPhone|iPad/.test(navigator.userAgent);
-    return html`<div class="menu" popover="manual" @toggle=${this.#toggled} @keydown=${this.#key} @focusout=${this.#left} @contextmenu=${(event: Event) => event.preventDefault()}>
+    return html`<div class="menu" popover="manual" @toggle=${this.#toggled} @keydown=${this.#key} @focusout=${this.#left} @pointerdown=${() => { this.#pressed = true; }} @contextmenu=${(event: Event) => event.preventDefault()}>
       <h2 id="of">${this.heading}</h2>
       <div role="menu" aria-labelledby="of">${this.commands.map((each) => html`
-        <button role="menuitem" tabindex="-1" @click=${() => this.#run(each)}><span>${each.label}</span>${
+        <button role="menuitem" tabindex="-1" @click=${(event: MouseEvent) => this.#run(each, event)}><span>${each.label}</span>${
           each.keys ? html`<kbd>${keysInWords(each.keys, mac)}</kbd>` : nothing}</button>`)}</div>
     </div>`;
   }
@@ -87,7 +89,9 @@ export class CellMenu extends LitElement {
     return found;
   }
 
-  #run(each: Command) {
+  #run(each: Command, click: MouseEvent) {
+    // The finger whose holding brought the menu is lifted over it: that chooses nothing. A key's click has no count.
+    if (click.detail > 0 && !this.#pressed) return;
     this.#ran = true;
     this.menu.hidePopover();
     this.dispatchEvent(new CustomEvent('tt-run', { detail: { id: each.id }, bubbles: true, composed: true }));

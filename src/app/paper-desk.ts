@@ -74,6 +74,8 @@ export class PaperDesk {
     }
     keepChoice(book.id, choice);
     await this.#drawPictures(choice);
+    // Another choice was made meanwhile.
+    if (panel.choice !== choice) return;
     panel.sentence = this.#fault(choice);
     panel.pages = panel.sentence ? [] : this.#pages(choice);
   }
@@ -129,17 +131,17 @@ export class PaperDesk {
     }));
   }
 
-  /** The worker tells what went into a picture; each is asked for once a revision. */
+  /** The worker tells what went into each picture. */
   async #drawPictures({ what, pictures }: PrintChoice): Promise<void> {
     const { book, results, showAs, engine } = this.desk();
-    this.#pictures.clear();
-    if (what !== 'ticket' || pictures.length === 0 || !engine) return;
+    if (what !== 'ticket' || pictures.length === 0) return;
     const rows = new Map(ticketParts(book, results, showAs).flatMap((part) => part.rows.map((row) => [row.key, row] as const)));
     for (const key of pictures) {
       const row = rows.get(key);
       const cell: CellAddress | null = row?.pictured ?? null;
-      const working = cell && await engine.working(cell).catch(() => null);
+      const working = cell && engine && await engine.working(cell).catch(() => null);
       if (row && working?.call) this.#pictures.set(key, { label: row.label, call: working.call, result: working.result });
+      else this.#pictures.delete(key);
     }
   }
 }

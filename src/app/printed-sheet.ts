@@ -89,10 +89,10 @@ function tableOf(view: SheetView, section: Section, columns: readonly number[], 
   const pixels = natural.map((each) => (each * Math.min(room, total)) / total);
   const spare = Math.max(0, room - total);
   const row = (at: number): PrintedRow => ({ number: at + 1, cells: cellsOf(view, at, columns, pixels, spare, marks) });
-  // The last column takes what is left, so that a text which reaches on has somewhere to go.
-  const shares = pixels.map((each, at) => (100 * (each + (at === pixels.length - 1 ? spare : 0))) / Math.max(room, Math.min(room, total)));
+  const share = (each: number): number => Math.round((10_000 * each) / room) / 100;
   return {
-    columns: columns.map((col, at) => ({ letter: columnName(col), share: Math.round(shares[at]! * 100) / 100 })),
+    columns: columns.map((col, at) => ({ letter: columnName(col), share: share(pixels[at]!) })),
+    spare: share(spare),
     heading: section.heading.map(row),
     rows: section.rows.map(row),
   };

@@ -15,6 +15,7 @@ const SOON = 3000;
 
 export class Printing implements ReactiveController {
   #paper: PaperDesk | null = null;
+  #connected = false;
   #soon: ReturnType<typeof setTimeout> | undefined;
 
   constructor(host: ReactiveControllerHost, private readonly desk: () => Desk) {
@@ -22,12 +23,14 @@ export class Printing implements ReactiveController {
   }
 
   hostConnected(): void {
+    this.#connected = true;
     window.addEventListener('beforeprint', this.#before);
     window.addEventListener('afterprint', this.#after);
     this.#soon = setTimeout(() => void this.#fetch().catch(() => undefined), SOON);
   }
 
   hostDisconnected(): void {
+    this.#connected = false;
     window.removeEventListener('beforeprint', this.#before);
     window.removeEventListener('afterprint', this.#after);
     clearTimeout(this.#soon);
@@ -45,6 +48,7 @@ export class Printing implements ReactiveController {
 
   async #fetch(): Promise<PaperDesk> {
     const [{ PaperDesk }] = await Promise.all([import('./paper-desk.ts'), LATER['tt-print']()]);
+    if (!this.#connected) throw new Error('The page is gone.');
     return (this.#paper ??= new PaperDesk(this.desk));
   }
 

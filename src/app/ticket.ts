@@ -39,8 +39,8 @@ export function ticketParts(book: Book, results: Results, as: ShowAs): readonly 
       const ofSizes = formulas.some((col) => givesSize(sheet, row[col]!.raw)) || labelled.some((col) => row[col]!.input && /^size\b/i.test(rowLabel(sheet, at, col)));
       if (formulas.length === 0 && !ofSizes) return;
       // How a seam's edge moves and which size is cut is often typed, and is what is cut by.
-      const columns = ofSeams || ofSizes ? labelled.filter((col) => formulas.includes(col) || columnLabel(sheet, at, col) !== '') : formulas;
-      const figures = columns.flatMap((col) => figureOf(sheet, at, col, results, as));
+      const columns = ofSeams || ofSizes ? labelled.filter((col) => formulas.includes(col) || row[col]!.input || columnLabel(sheet, at, col) !== '') : formulas;
+      const figures = withHeads(sheet, columns.flatMap((col) => figureOf(sheet, at, col, results, as)));
       if (figures.length === 0) return;
       const label = rowLabel(sheet, at, columns[0]!);
       const count = (seen.get(label) ?? 0) + 1;
@@ -83,6 +83,18 @@ function figureOf(sheet: Sheet, row: number, col: number, results: Results, as: 
   const also = inOtherSystem(result, cell, as);
   const kind = result.kind === 'error' ? 'error' : result.kind === 'quantity' || result.kind === 'span' ? (typed ? 'typed' : 'figure') : 'text';
   return [{ cell: { sheet: sheet.id, row, col }, head: columnLabel(sheet, row, col), main, ...(also !== undefined && also !== main && { also }), kind }];
+}
+
+/** Figures side by side under no heading of their own section go by the headings further up, as they do on the screen. */
+function withHeads(sheet: Sheet, figures: readonly TicketFigure[]): readonly TicketFigure[] {
+  if (figures.length < 2 || figures.some(({ head }) => head !== '')) return figures;
+  return figures.map((figure) => {
+    for (let row = figure.cell.row - 1; row >= 0; row--) {
+      const above = cellAt(sheet, row, figure.cell.col);
+      if (above?.look?.heading && above.raw !== '' && !isFormula(above.raw)) return { ...figure, head: above.raw };
+    }
+    return figure;
+  });
 }
 
 /** The figure as the grid would show it in the system in which it does not. */

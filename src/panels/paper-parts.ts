@@ -34,6 +34,8 @@ export interface PrintedRow {
 export interface PrintedTable {
   /** `share`: percent of the table's width. */
   readonly columns: readonly { readonly letter: string; readonly share: number }[];
+  /** Percent that no column takes, at the right. */
+  readonly spare: number;
   /** Again at the head of each page that the table reaches. */
   readonly heading: readonly PrintedRow[];
   readonly rows: readonly PrintedRow[];

@@ -26,7 +26,7 @@ export function curvePages(curve: FullSizeCurve, head: (of: PaperHead, title: st
   const tiles = arcTiles(curve.radius);
   return tiles.map((tile, at) => html`<section class="tile">
     ${head(curve, `${curve.label}: piece ${at + 1} of ${tiles.length}`)}
-    <p>A quarter circle, radius ${curve.shown}. ${joinWords(tile)}</p>
+    <p>A quarter circle, radius ${curve.shown}, from a square corner at its centre. ${joinWords(tile)}</p>
     <p class="measure">${MEASURE}</p>
     <svg width="${TILE.width}mm" height="${TILE.height}mm" viewBox="0 0 ${TILE.width} ${TILE.height}" role="img" aria-label="Piece ${at + 1} of ${tiles.length}">
       <path class="edge" d="M0 0H${TILE.width}V${TILE.height}H0Z"></path>
@@ -34,7 +34,6 @@ export function curvePages(curve: FullSizeCurve, head: (of: PaperHead, title: st
       ${tile.joins.map(joinMark)}
       ${straightEdges(tile, curve.radius)}
       <path class="curve" d=${tilePath(tile, curve.radius)}></path>
-      <text x=${TILE.width - 4} y="6" text-anchor="end">${at + 1} of ${tiles.length}</text>
     </svg>
   </section>`);
 }

@@ -14,16 +14,21 @@ export function sheetPages(sheet: PrintedSheet, head: (of: PaperHead, title: str
     ${sheet.footnotes.length > 0 ? html`<ol class="footnotes">${sheet.footnotes.map(({ number, kind, place, text }) => html`<li><span class="which">${number}</span><b>${KINDS[kind]} on ${place}:</b> ${text}</li>`)}</ol>` : nothing}`;
 }
 
-function tableOf({ columns, heading, rows }: PrintedTable): TemplateResult {
+function tableOf({ columns, spare, heading, rows }: PrintedTable): TemplateResult {
   return html`<table>
-    <colgroup><col width="4%">${columns.map(({ share }) => html`<col width="${share * 0.96}%">`)}</colgroup>
-    <thead><tr class="letters"><th class="number"></th>${columns.map(({ letter }) => html`<th scope="col">${letter}</th>`)}</tr>${heading.map((row) => rowOf(row, true))}</thead>
-    <tbody>${rows.map((row) => rowOf(row, false))}</tbody>
+    <colgroup><col width="4%">${columns.map(({ share }) => html`<col width="${share * 0.96}%">`)}${spare > 0 ? html`<col>` : nothing}</colgroup>
+    <thead><tr class="letters"><th class="number"></th>${columns.map(({ letter }) => html`<th scope="col">${letter}</th>`)}</tr>${heading.map((row) => rowOf(row, true, spare > 0))}</thead>
+    <tbody>${rows.map((row) => rowOf(row, false, spare > 0))}</tbody>
   </table>`;
 }
 
-function rowOf({ number, cells }: PrintedRow, heading: boolean): TemplateResult {
-  return html`<tr class=${heading ? 'heading' : ''}><th class="number" scope="row">${number}</th>${cells.map((cell) => (heading ? html`<th class=${classes(cell)} colspan=${cell.span}>${inside(cell)}</th>` : html`<td class=${classes(cell)} colspan=${cell.span}>${inside(cell)}</td>`))}</tr>`;
+/** What no column takes belongs to the last cell when it is a text, and else is empty. */
+function rowOf({ number, cells }: PrintedRow, heading: boolean, spare: boolean): TemplateResult {
+  const last = cells.at(-1);
+  const reaches = spare && last !== undefined && last.align === 'start' && last.kind !== 'figure' && last.kind !== 'typed' && !last.border;
+  const span = (cell: PrintedCell): number => cell.span + (reaches && cell === last ? 1 : 0);
+  const made = cells.map((cell) => (heading ? html`<th class=${classes(cell)} colspan=${span(cell)}>${inside(cell)}</th>` : html`<td class=${classes(cell)} colspan=${span(cell)}>${inside(cell)}</td>`));
+  return html`<tr class=${heading ? 'heading' : ''}><th class="number" scope="row">${number}</th>${made}${spare && !reaches ? html`<td></td>` : nothing}</tr>`;
 }
 
 const classes = ({ align, kind, strong, italic, border }: PrintedCell): string =>

@@ -23,8 +23,8 @@ export const paperStyles = css`
   table { width: 100%; border-collapse: collapse; table-layout: fixed; margin-bottom: 4mm; }
   th, td { padding: 0.7mm 1mm; vertical-align: top; text-align: start; overflow-wrap: anywhere; white-space: pre-line; border-bottom: 0.2mm solid #bbb; font-weight: 400; }
   .number { color: #444; font-size: 6.5pt; padding: 0.9mm 1mm 0 0; border: 0; text-align: end; }
-  .letters th { font-size: 6.5pt; color: #444; padding-block: 0; border: 0; text-align: start; }
-  .heading th:not(.number) { font-weight: 700; border-bottom: 0.5mm solid #000; }
+  .letters th { font-size: 6.5pt; color: #444; padding-block: 0; border: 0; text-align: center; }
+  .heading :is(th:not(.number), td) { font-weight: 700; border-bottom: 0.5mm solid #000; }
   thead { display: table-header-group; }
   tr { break-inside: avoid; }
   .heading { break-after: avoid; }
@@ -32,7 +32,7 @@ export const paperStyles = css`
   .italic { font-style: italic; }
   .end { text-align: end; }
   .centre { text-align: center; }
-  .typed > span { text-decoration: underline dashed 0.2mm; text-underline-offset: 0.7mm; }
+  :is(td, th).typed > span:first-child, .figure.typed b { text-decoration: underline dashed 0.2mm; text-underline-offset: 0.45mm; }
   .error { font-style: italic; }
   .error > span::before { content: '✕ '; font-style: normal; }
   .above { border-top: 0.4mm solid #000; }
@@ -50,9 +50,12 @@ export const paperStyles = css`
   .part { margin-bottom: 2.2mm; }
   .part h2 { font-size: 8.5pt; border-bottom: 0.4mm solid #000; margin: 0; break-after: avoid; }
   .part ul { list-style: none; margin: 0; padding: 0; }
-  .part li { display: grid; grid-template-columns: 3.4mm minmax(0, 2fr) minmax(0, 3fr); gap: 0 1.2mm; padding: 0.35mm 0; border-bottom: 0.15mm solid #bbb; break-inside: avoid; }
+  .part li { display: grid; grid-template-columns: var(--row, 3.4mm minmax(0, 1fr) minmax(0, 1.1fr)); gap: 0 1.2mm; padding: 0.35mm 0; border-bottom: 0.15mm solid #bbb; break-inside: avoid; }
   .box { display: inline-block; width: 2.8mm; height: 2.8mm; border: 0.3mm solid #000; margin-top: 0.3mm; }
   .figures { display: flex; flex-wrap: wrap; justify-content: flex-end; gap: 0 2.2mm; }
+  .many .figures { line-height: 1.45; }
+  .part .many { --row: 3.4mm minmax(0, 1fr); }
+  .many .figures { grid-column: 2; justify-content: flex-start; }
   .figure { text-align: end; }
   .figure b { white-space: nowrap; }
   .figure .also { font-size: inherit; margin-inline-start: 0.8mm; }
@@ -80,5 +83,5 @@ export const paperStyles = css`
   .square { fill: none; stroke: #000; stroke-width: 0.2; }
   .inch { fill: none; stroke: #000; stroke-width: 0.2; stroke-dasharray: 1.5 1; }
   svg text { font: 3.2px var(--face); fill: #000; }
-  svg .letter { font-size: 5px; font-weight: 700; }
+  svg .letter { font-size: 5px; font-weight: 700; paint-order: stroke; stroke: #fff; stroke-width: 1.2; }
 `;

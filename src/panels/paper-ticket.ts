@@ -23,7 +23,7 @@ export function ticketPage(ticket: Ticket, as: ShowAs, head: (of: PaperHead, tit
 }
 
 function partOf({ name, rows }: TicketPart): TemplateResult {
-  return html`<section class="part"><h2>${name}</h2><ul>${rows.map(({ label, from, figures }) => html`<li>
+  return html`<section class="part"><h2>${name}</h2><ul>${rows.map(({ label, from, figures }) => html`<li class=${figures.length > 2 ? 'many' : ''}>
     <span class="box"></span><span>${label}${from ? html` <span class="from">${from}</span>` : nothing}</span>
     <span class="figures">${figures.map(figureOf)}</span></li>`)}</ul></section>`;
 }

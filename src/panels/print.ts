@@ -47,6 +47,7 @@ export class PrintPanel extends LitElement {
     .paper { overflow: auto; max-height: 70vh; border: 1px solid var(--line); background: var(--tissue); padding: var(--gap-3); }
     .sheet-of-paper { background: #fff; padding: 12mm; width: 210mm; zoom: 0.62; }
     .sheet-of-paper.wide { width: 279mm; zoom: 0.5; }
+    select { min-width: 0; flex: 1; }
     p { margin: 0; }
     @media (max-width: 820px) { .body { grid-template-columns: minmax(0, 1fr); } .rows, .paper { max-height: none; } }
   `];
@@ -91,7 +92,7 @@ export class PrintPanel extends LitElement {
         </div>
         <section aria-labelledby="look"><h3 id="look">How it will look</h3>
           <p role="status" class="soft">${this.sentence || this.length}</p>
-          ${this.sentence ? nothing : html`<div class="paper" tabindex="0" role="region" aria-labelledby="look"><div class="sheet-of-paper ${sheets && choice.across ? 'wide' : ''}"><tt-paper .pages=${this.pages} .as=${this.as}></tt-paper></div></div>`}
+          ${this.sentence ? nothing : html`<div class="paper" tabindex="0" role="group" aria-label="Pages"><div class="sheet-of-paper ${sheets && choice.across ? 'wide' : ''}"><tt-paper .pages=${this.pages} .as=${this.as}></tt-paper></div></div>`}
         </section>
       </div>
       <footer><button class="main" ?disabled=${this.sentence !== ''} @click=${() => this.dispatchEvent(new CustomEvent('tt-print-now', { bubbles: true, composed: true }))}>Print</button></footer>
@@ -124,7 +125,7 @@ export class PrintPanel extends LitElement {
     return html`<fieldset class="rows"><legend>On the ticket</legend>${this.offer.parts.length === 0 ? html`<p>No cell of this workbook has both a result and words beside it yet.</p>` : nothing}${this.offer.parts.map(({ name, rows }) => {
       const keys = rows.map(({ key }) => key);
       const off = keys.filter((key) => out.includes(key)).length;
-      return html`<label><input type="checkbox" data-part=${name} .checked=${live(off < keys.length)} .indeterminate=${live(off > 0 && off < keys.length)}
+      return html`<label><input type="checkbox" data-part=${name} .checked=${live(off === 0)} .indeterminate=${live(off > 0 && off < keys.length)}
           @change=${(event: Event) => this.#choose({ out: checked(event) ? out.filter((key) => !keys.includes(key)) : [...new Set([...out, ...keys])] })}> <strong>${name}</strong></label>
         ${rows.map((row) => html`<div class="row">
           <label><input type="checkbox" data-key=${row.key} .checked=${live(!out.includes(row.key))} @change=${() => this.#choose({ out: toggled(out, row.key) })}> ${row.label}${row.from ? html` <span class="soft">${row.from}</span>` : nothing}</label>

@@ -44,7 +44,7 @@ export class WorkingPanel extends LitElement {
 
   protected override willUpdate(): void {
     // Not before a working is looked at: the drawings are half of the page's script.
-    if (this.working?.call) void import('./picture.ts');
+    if (this.working?.call) import('./picture.ts').catch(() => undefined);
   }
 
   override render(): TemplateResult {

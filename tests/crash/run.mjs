@@ -19,7 +19,9 @@ import { randomFrom, typeOn } from './typing.mjs';
 
 const ROUNDS = 25;
 const SEED = 20261125;
-const LONGEST = 1_200;
+/** The moment: after so many states of the workbook at most, and so many milliseconds more; both by chance. */
+const MOST_STATES = 14;
+const LONGEST = 120;
 const PATIENCE = 60_000;
 
 /** Runs in the page. */
@@ -47,14 +49,23 @@ class Round {
   kept = -1;
   /** Edits of this round that were called kept. */
   edits = 0;
+  #waiting = [];
 
   told(json) {
     const { state, book, kept } = JSON.parse(json);
-    if (book) this.states[state] = book;
-    else if (kept > this.kept) {
+    if (book) {
+      this.states[state] = book;
+      this.#waiting = this.#waiting.filter(({ count, ready }) => state < count || void ready());
+    }
+    if (kept > this.kept) {
       this.edits += kept - Math.max(this.kept, 0);
       this.kept = kept;
     }
+  }
+
+  /** Ends when the page has told of so many states after the first. */
+  reached(count) {
+    return new Promise((ready) => { this.#waiting.push({ count, ready }); });
   }
 
   /** Where the workbook stands among the states, or -1. */
@@ -67,7 +78,7 @@ async function openPage(context, address, troubles) {
   const page = context.pages()[0] ?? await context.newPage();
   page.on('pageerror', (error) => troubles.push(`The page threw: ${error.message}`));
   await page.goto(address);
-  await page.waitForFunction(() => /^\s*kept (at .* )?on this device/.test(document.querySelector('tt-app')?.shadowRoot?.querySelector('.whom')?.textContent ?? ''), null, { timeout: PATIENCE, polling: 20 });
+  await page.waitForFunction(() => /^\s*kept (at .* )?on this device/.test(document.querySelector('tt-app')?.shadowRoot?.querySelector('.whom')?.textContent ?? ''), null, { timeout: PATIENCE, polling: 20 }).catch((error) => { throw new Error(`The workbook does not open. ${troubles.join(' ')}`, { cause: error }); });
   const opened = JSON.parse(await page.evaluate(() => JSON.stringify({ book: document.querySelector('tt-app').desk.book, said: document.querySelector('tt-app').desk.said })));
   return { page, ...opened };
 }
@@ -102,8 +113,11 @@ async function crash(seeds) {
         await page.keyboard.type('Add a blank sheet');
         await page.keyboard.press('Enter');
       }
+      const [moment, pause] = [now.reached(1 + random(MOST_STATES)), random(LONGEST)];
       const typing = typeOn(page, random, round + 1).catch((error) => error);
-      await new Promise((resolve) => { setTimeout(resolve, 100 + random(LONGEST)); });
+      // Drawn before the typing draws its own, so that a slow machine is killed at the same place.
+      await Promise.race([moment, new Promise((resolve) => { setTimeout(resolve, PATIENCE); })]);
+      await new Promise((resolve) => { setTimeout(resolve, pause); });
       await browser.kill();
       const why = await typing;
       if (!/closed|crash|disconnect/i.test(String(why))) faults.push(`Round ${round + 1}: the typing ended before the browser did: ${why}`);

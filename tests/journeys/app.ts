@@ -8,6 +8,7 @@
  */
 import { expect, waitUntil } from '@open-wc/testing';
 import { sendKeys, sendMouse, setViewport } from '@web/test-runner-commands';
+import { LATER } from '../../src/panels/later.ts';
 import { press } from './keys.ts';
 import { columnLetters, isOwnCode, nameOf, ownText, words } from './words.ts';
 
@@ -106,6 +107,7 @@ export class App {
       await soon(() => window.document.querySelector('tt-app')?.shadowRoot?.querySelector('tt-grid'), 'the app does not start');
       await soon(() => /^kept|only to be read/.test(this.header), 'the workbook is not kept');
       await soon(() => (this.part<HTMLElement & { cards: readonly unknown[] }>('tt-entry-line')).cards.length > 0, 'the functions are not known');
+      await soon(() => Object.keys(LATER).every((tag) => window.customElements.get(tag)), 'the panels do not come');
       await this.settled();
     } catch (error) {
       throw new Error([error instanceof Error ? error.message : String(error), ...this.troubles].join('\n'));

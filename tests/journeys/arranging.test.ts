@@ -131,6 +131,7 @@ describe('a list of pieces', () => {
     await press('Alt+Shift+F');
     await waitUntil(() => app.page.querySelector('tt-cell-format'));
     await sendKeys({ type: 'Length' });
+    await press('Enter');
     await waitUntil(() => app.shown('B3').endsWith('cm'), 'shown in cm');
     await backToCells();
     await app.go('B3');

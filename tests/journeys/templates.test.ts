@@ -99,6 +99,8 @@ it('opens the file again and starts a sheet from it that gives the same figures'
 it('says what a template misses, where the workbook has no such chart', async () => {
   await app.run('Names…');
   await app.tabTo('Remove chart');
+  await app.press('Enter');
+  await app.tabTo('Remove all the same');
   await app.press('Enter', 'Escape');
   await app.press('Alt+t');
   await app.tabTo('Start Fit between sizes');

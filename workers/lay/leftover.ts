@@ -18,8 +18,8 @@ export function behind(layout: Layout, { cloth, aim }: LayRequest): Rectangle | 
 /** The request in which the rectangle is the last piece. */
 export function withRectangle(request: LayRequest, length: number, width: number): LayRequest {
   const rectangle: Piece = { name: 'What is left', outline: [[0, 0], [length, 0], [length, width], [0, width]], cut: 'single', count: 1, turns: [0] };
-  const { start: _, ...rest } = request;
-  return { ...rest, aim: { want: 'fits' }, pieces: [...request.pieces, rectangle] };
+  // What it was begun from has no rectangle in it.
+  return { ...request, start: undefined, aim: { want: 'fits' }, pieces: [...request.pieces, rectangle] };
 }
 
 /** Takes the rectangle out of such a layout again. */

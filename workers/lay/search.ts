@@ -1,7 +1,8 @@
 /**
  * The search for the least length. Two phases take turns: exploring shortens
  * the cloth in large steps and, when the pieces will not come apart, starts
- * again from one of the nearly good layouts with two large pieces exchanged;
+ * again from one of the nearly good layouts, with some of the length given back
+ * or two large pieces exchanged;
  * compressing shortens the best layout in ever smaller steps.
  */
 import { Mover, type Effort } from './move.ts';
@@ -18,6 +19,7 @@ export interface Settings {
   /** Of the length, what exploring takes away: at first, and at least. */
   readonly exploreFrom: number;
   readonly exploreTo: number;
+  /** The same for compressing. */
   readonly compressFrom: number;
   readonly compressTo: number;
   /** Of the step that failed, what the length stays shortened by when a layout is given room; 1: it is not. */
@@ -103,10 +105,9 @@ export class Search {
     table.restore(this.best);
   }
 
-  /** Takes `kept`, which has no overlap, as the best; false when it is no shorter. */
+  /** Takes the table, which has no overlap, as the best; false when it is no shorter. */
   #take(): boolean {
     const { table } = this;
-    if (table.length === Infinity) return false;
     table.length = table.used();
     if (table.length >= this.best.length) return false;
     this.best = table.keep();
@@ -148,8 +149,7 @@ export class Search {
         continue;
       }
       if (settings.stretch < 1) {
-        yield* this.#stretch(outcome);
-        if (this.#take()) {
+        if ((yield* this.#stretch(outcome)) && this.#take()) {
           yield true;
           pool = [];
           this.#shorten(this.#step, Infinity);
@@ -170,7 +170,7 @@ export class Search {
    * Gives a nearly good layout some of the length back, where its deepest
    * overlap is: then it often comes apart, and is still shorter than the best.
    */
-  *#stretch({ kept }: Outcome): Generator<boolean, void> {
+  *#stretch({ kept }: Outcome): Generator<boolean, boolean> {
     const { table } = this;
     table.restore(kept);
     table.measureAll();
@@ -186,8 +186,7 @@ export class Search {
     table.length = length;
     for (let p = 0; p < table.count; p++) if (!table.isFixed(p) && table.x[p]! >= at) table.put(p, table.shape[p]!, table.x[p]! + more, table.y[p]!);
     const outcome = yield* this.#apart(this.settings.compress);
-    if (outcome.overlap === 0) table.restore(outcome.kept);
-    else table.length = Infinity;
+    return outcome.overlap === 0;
   }
 
   /** Exchanges two large pieces that differ, each keeping the other's middle. */

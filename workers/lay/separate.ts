@@ -16,8 +16,8 @@ export interface Patience {
   readonly growLeast: number;
   readonly growMost: number;
   readonly fade: number;
-  readonly add?: number;
-  readonly area?: number;
+  /** Large pieces count for more: the exponent of two areas' product in a pair's own weight. */
+  readonly area: number;
 }
 
 /** What came of it: the least overlap and the layout that had it. Pauses (yields) after every move. */
@@ -29,14 +29,10 @@ export interface Outcome {
 export function* separate(table: Table, mover: Mover, patience: Patience): Generator<void, Outcome> {
   const { count, weight, depth } = table;
   const crowd = new Int32Array(count);
-  const base = new Float64Array(weight.length).fill(1);
-  if (patience.area) {
-    const ar = table.shapes.area; let mean = 0;
-    for (let p = 0; p < count; p++) mean += ar[table.shape[p]!]! / count;
-    for (let p = 0; p < count; p++) for (let q = 0; q < count; q++) base[p * count + q] = (ar[table.shape[p]!]! * ar[table.shape[q]!]! / mean / mean) ** patience.area;
-  }
+  const base = ownWeights(table, patience.area);
   weight.set(base);
-  let overlap = table.measureAll() && Infinity;
+  // Any sweep betters an overlap that was not weighed yet; none is none.
+  let overlap = table.measureAll() === 0 ? 0 : Infinity;
   let best: Outcome = { overlap, kept: table.keep() };
   for (let strike = 0; strike < patience.strikes && best.overlap > 0; strike++) {
     const before = best.overlap;
@@ -70,7 +66,7 @@ export function* separate(table: Table, mover: Mover, patience: Patience): Gener
         idle++;
       }
       for (let k = 0; k < depth.length; k++) {
-        if (depth[k]! > 0) { if (patience.add) weight[k]! += base[k]! * patience.add * depth[k]! * base[k]! / deepest; else weight[k]! *= patience.growLeast + (patience.growMost - patience.growLeast) * (depth[k]! * base[k]! / deepest);}
+        if (depth[k]! > 0) weight[k]! *= patience.growLeast + (patience.growMost - patience.growLeast) * ((depth[k]! * base[k]!) / deepest);
         else weight[k] = Math.max(base[k]!, weight[k]! * patience.fade);
       }
     }
@@ -78,4 +74,16 @@ export function* separate(table: Table, mover: Mover, patience: Patience): Gener
     if (best.overlap < before * 0.98) strike = -1;
   }
   return best;
+}
+
+/** Of each pair, what its depth is multiplied by from the start: a large piece in a wrong place blocks more than a small one. */
+function ownWeights(table: Table, exponent: number): Float64Array {
+  const { count, shape, shapes: { area } } = table;
+  let mean = 0;
+  for (let p = 0; p < count; p++) mean += area[shape[p]!]! / count;
+  const own = new Float64Array(count * count);
+  for (let p = 0; p < count; p++) {
+    for (let q = 0; q < count; q++) own[p * count + q] = ((area[shape[p]!]! * area[shape[q]!]!) / (mean * mean)) ** exponent;
+  }
+  return own;
 }

@@ -7,7 +7,7 @@
 import { add, compare, divide, isFault, multiply, negate, power, readQuantity, subtract } from '../../src/quantities/index.ts';
 import type { Fault, Quantity } from '../../src/quantities/index.ts';
 import { dateText } from './dates.ts';
-import { CellError, EmptyValue, ErrorType, PercentNumber, RichNumber } from './internals.ts';
+import { CellError, EmptyValue, ErrorType, PercentNumber, RichNumber, SimpleRangeValue } from './internals.ts';
 import type { Helper, Operator } from './internals.ts';
 import { Bracket, Dimensioned, isDate, isNumeric, quantityOf, refuse, Refusal, sameValue, sayOf, textOf, valueOf } from './values.ts';
 import type { Side } from './values.ts';
@@ -174,6 +174,7 @@ export class Arithmetic {
   }
 
   #order(left: unknown, right: unknown): number | Refusal {
+    if (left instanceof SimpleRangeValue || right instanceof SimpleRangeValue) return refuse('A block of cells and one figure cannot be compared: name one cell.');
     const a = this.#number(left, true, 'left');
     if (a instanceof CellError) return a as Refusal;
     const b = this.#number(right, true, 'right');

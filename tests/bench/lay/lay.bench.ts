@@ -1,8 +1,9 @@
 /** The bench of the cutting layouts in Node; `run.mjs` says how to call it. */
 import { readFileSync } from 'node:fs';
-import { readPublished } from '../../../src/lay/index.ts';
+import { readPublished, type Cloth } from '../../../src/lay/index.ts';
 import { bottomLeftOnly, boxes } from './floors.ts';
-import { areaLaid, measure, type Case, type Measured } from './measure.ts';
+import { garment } from './garments.ts';
+import { areaLaid, measure, measureRun, type Case, type Measured } from './measure.ts';
 
 export const GARMENTS = ['shirts', 'swim', 'marques', 'albano', 'mao'];
 
@@ -47,6 +48,7 @@ export function report(where: string, results: readonly Measured[]): string {
     console.log(`One-way costs: SHAPES0 takes ${(100 * (of('shapes1') / of('shapes0') - 1)).toFixed(1)} % more cloth than SHAPES1.`);
   }
   const garments = results.filter(({ name }) => GARMENTS.includes(name));
+  if (garments.length === 0) return 'none of the garment sets was run';
   return marks.map((mark, i) => `${mark} s ${mean(garments.map(({ at }) => at[i]!.ratio)).toFixed(4)}`).join(', ');
 }
 
@@ -65,4 +67,13 @@ export function inNode(wanted: Wanted): Measured[] {
     console.log(`${each.name} seed ${seed}: ${result.at.map(({ mark, ratio }) => `${mark} s ${ratio.toFixed(4)}`).join(', ')}`);
     return result;
   }));
+}
+
+/** Invented garments: how soon the first layout comes, and how near the answer after a twelfth of the time is to the last. */
+export function garments(count: number, last: number): void {
+  const cloth: Cloth = { width: 1400, length: null, flaws: [], oneWay: false, alike: false, fold: 'open', gap: 0 };
+  const runs = Array.from({ length: count }, (_, i) => measureRun(`garment ${i + 1}`, { pieces: garment(i), cloth }, 1, 21, [last / 12, last], seconds));
+  const near = runs.map(({ at }) => at[1]!.density / at[0]!.density - 1);
+  const failed = runs.filter(({ faults }) => faults.length > 0).length;
+  console.log(`\n${count} invented garments of 5 to 40 pieces: first layout after ${Math.max(...runs.map(({ first }) => first)).toFixed(2)} s at most; after ${(last / 12).toFixed(1)} s within ${(100 * Math.max(...near)).toFixed(2)} % of the answer after ${last} s (mean ${(100 * mean(near)).toFixed(2)} %, ${near.filter((part) => part <= 0.01).length} of ${count} within 1 %); check failed: ${failed}`);
 }

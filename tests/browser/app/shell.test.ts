@@ -5,6 +5,7 @@ import { demoBook, demoOpens } from '../../../src/app/demo.ts';
 import { Desk } from '../../../src/app/desk.ts';
 import type { App } from '../../../src/app/shell.ts';
 import '../../../src/app/shell.ts';
+import { fetchLater } from '../../../src/app/summon.ts';
 import { restoreTheme, setTheme } from '../../../src/app/theme.ts';
 import type { KeepState, Keeper } from '../../../src/keeping/index.ts';
 import type { Supervisor, SupervisorState } from '../../../src/reckoning/index.ts';
@@ -69,6 +70,8 @@ afterEach(async () => {
   setTheme('auto');
   await setViewport({ width: 800, height: 600 });
 });
+
+before(fetchLater);
 
 describe('the page', () => {
   for (const theme of ['Light: pattern tissue', 'Dark: chalk on cloth']) {

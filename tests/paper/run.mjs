@@ -1,0 +1,197 @@
+/**
+ * Prints from the real app and reads the paper back: every text and figure of
+ * the open sheet and of the ticket, black on white in either theme, on A4 and
+ * on Letter, and the scale to a tenth of a millimetre. Needs poppler-utils.
+ */
+import { isDeepStrictEqual } from 'node:util';
+import { DOTS, canReadPdf, imagesOf, openApp, sizesOf, textOf } from './open.mjs';
+
+const A4 = [210, 297];
+const LETTER = [215.9, 279.4];
+const faults = [];
+let checks = 0;
+
+function check(right, otherwise) {
+  checks += 1;
+  if (!right) faults.push(otherwise);
+}
+
+const plain = (text) => text.replace(/\s+/g, '');
+/** Letters of figures that stand apart in a PDF. */
+const holds = (page, text) => plain(page).includes(plain(text));
+
+async function main() {
+  if (!(await canReadPdf())) {
+    console.log('Skipped: pdftotext is not here. Install poppler-utils to have the paper read back.');
+    return;
+  }
+  const app = await openApp();
+  try {
+    for (const scheme of ['light', 'dark']) {
+      const { page, troubles } = await app.page(scheme);
+      await theOpenSheet(page, scheme);
+      await everySheet(page);
+      await theTicket(page);
+      await theCurve(page, scheme === 'light' ? 'A4' : 'Letter');
+      check(troubles.length === 0, `The page had trouble (${scheme}): ${troubles.join(' | ')}`);
+      await page.close();
+    }
+  } finally {
+    await app.stop();
+  }
+}
+
+/** What the grid shows of the sheet in view, cell by cell. */
+const gridTexts = (page) => page.evaluate(() => {
+  const grid = document.querySelector('tt-app').shadowRoot.querySelector('tt-grid');
+  const { view } = grid;
+  const texts = [];
+  for (let row = 0; row < view.used.rows; row++) {
+    for (let col = 0; col < view.used.cols; col++) {
+      const cell = view.cell(row, col);
+      if (cell?.text) texts.push([cell.text, cell.also ?? '']);
+    }
+  }
+  return texts;
+});
+
+/** By the browser's own printing. */
+async function theOpenSheet(page, scheme) {
+  await page.getByRole('button', { name: 'cm + in' }).click();
+  await page.waitForTimeout(200);
+  const texts = await gridTexts(page);
+  for (const [format, size] of [['A4', A4], ['Letter', LETTER]]) {
+    const pdf = await page.pdf({ format });
+    const pages = await textOf(pdf);
+    checkSizes(await sizesOf(pdf), size, `the sheet on ${format}`);
+    const all = pages.join('\n');
+    for (const [text, also] of texts) {
+      check(holds(all, text), `The sheet on ${format} has no “${text}”.`);
+      if (also) check(holds(all, `${text}${also}`), `The sheet on ${format} has no “${text} ${also}”.`);
+    }
+    pages.forEach((each, at) => check(holds(each, `page ${at + 1} of ${pages.length}`), `Page ${at + 1} on ${format} has no number.`));
+    check(!/Commands|Side by side|Working/.test(all), 'A panel of the app is on the paper.');
+    checkGround(await imagesOf(pdf), `the sheet on ${format}, ${scheme}`);
+  }
+}
+
+async function everySheet(page) {
+  const names = await page.evaluate(() => document.querySelector('tt-app').desk.book.sheets.map(({ name }) => name));
+  const pdf = await ordered(page, { what: 'book', paper: 'Letter' });
+  const all = (await textOf(pdf)).join('\n');
+  for (const name of names) check(holds(all, `Linden tea dress: ${name}`), `“${name}” is not among all sheets.`);
+  checkSizes(await sizesOf(pdf), LETTER, 'all sheets');
+}
+
+async function theTicket(page) {
+  const pdf = await ordered(page, { what: 'ticket', paper: 'A4' });
+  const all = (await textOf(pdf)).join('\n');
+  checkSizes(await sizesOf(pdf), A4, 'the ticket');
+  const rows = await page.evaluate(() => document.querySelector('body > tt-paper').pages[0].parts.flatMap(({ rows: each }) => each));
+  const shown = await page.evaluate((cells) => {
+    const { desk } = document.querySelector('tt-app');
+    const before = desk.sheetId;
+    const grid = document.querySelector('tt-app').shadowRoot.querySelector('tt-grid');
+    return (async () => {
+      const found = [];
+      for (const { sheet, row, col } of cells) {
+        if (desk.sheetId !== sheet) {
+          desk.openSheet(sheet);
+          await document.querySelector('tt-app').updateComplete;
+        }
+        const { text, also } = grid.view.cell(row, col);
+        found.push([text, also ?? '']);
+      }
+      desk.openSheet(before);
+      return found;
+    })();
+  }, rows.flatMap(({ figures }) => figures.map(({ cell }) => cell)));
+  const onTicket = rows.flatMap(({ figures }) => figures.map(({ main, also }) => [main, also ?? '']));
+  check(shown.length > 100 && isDeepStrictEqual(onTicket, shown), 'The ticket’s figures are not those of the grid.');
+  for (const [text, also] of shown) {
+    check(holds(all, text), `The ticket has no “${text}”.`);
+    if (also) check(holds(all, also), `The ticket has no “${also}”.`);
+  }
+  check(holds(all, 'before you cut'), 'The ticket has no cautions.');
+  const pictured = (await textOf(await ordered(page, { what: 'ticket', paper: 'A4', pictures: 1 }))).join('\n');
+  check(holds(pictured, 'To check the scale') && holds(pictured, '10 cm each way'), 'A ticket with a picture has no square.');
+}
+
+/** The square is 10 cm and 4 in wide and high, and the curve is where its radius says. */
+async function theCurve(page, paper) {
+  const radius = 160;
+  const pdf = await ordered(page, { what: 'curve', paper, radius: `${radius / 10} cm` });
+  const pages = await textOf(pdf);
+  check(pages.length === 1, `A radius of ${radius} mm took ${pages.length} pages.`);
+  check(holds(pages[0], 'Measure the square before you cut'), 'The curve says nothing of its square.');
+  const [image] = await imagesOf(pdf);
+  const dark = (x, y) => image.dots[y * image.width + x] < 140;
+  const longest = (x0, dx, y0, dy) => {
+    let [most, end, run] = [0, 0, 0];
+    for (let x = x0, y = y0, n = 0; x < image.width && y < image.height; x += dx, y += dy, n++) {
+      run = dark(x, y) ? run + 1 : 0;
+      if (run > most) [most, end] = [run, n];
+    }
+    return [most, end];
+  };
+  // The unbroken sides of the square are the lines of 10 cm; along two of them a dash of the other square may go on.
+  const sides = (count, read) => Array.from({ length: count }, (_, at) => [at, ...read(at)]).filter(([, run]) => run >= 99.6 * DOTS && run <= 102 * DOTS).map(([at]) => at);
+  for (const [way, found] of [['wide', sides(image.width, (x) => longest(x, 0, 0, 1))], ['high', sides(image.height, (y) => longest(0, 1, y, 0))]]) {
+    const between = (found.at(-1) - found[0]) / DOTS;
+    check(Math.abs(between - 100) <= 0.3, `The square is ${between} mm ${way}.`);
+  }
+  // The straight edges meet at the centre: half a line's width, 0.3 mm, from where the lower one begins, in the middle of its own.
+  const edge = [...Array(image.height).keys()].map((y) => [y, ...longest(0, 1, y, 0)]).filter(([, run]) => Math.abs(run - radius * DOTS) <= DOTS);
+  check(edge.length > 0, 'The straight edge is not as long as the radius.');
+  if (edge.length === 0) return;
+  const centre = { x: edge[0][2] - edge[0][1] + 1 + 0.3 * DOTS, y: edge.reduce((sum, [y]) => sum + y, 0) / edge.length };
+  let off = 0;
+  for (let degrees = 2; degrees < 89; degrees++) {
+    const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+    // Where along this ray is the line's middle?
+    const hits = [];
+    for (let r = (radius - 3) * DOTS; r < (radius + 3) * DOTS; r += 0.5) if (dark(Math.round(centre.x + r * cos), Math.round(centre.y - r * sin))) hits.push(r);
+    const middle = hits.length ? (hits[0] + hits.at(-1)) / 2 / DOTS : 0;
+    off = Math.max(off, Math.abs(middle - radius));
+  }
+  check(off <= 0.2, `The curve is up to ${off.toFixed(2)} mm away from its radius.`);
+  console.log(`${paper}: the curve is within ${off.toFixed(2)} mm of its radius.`);
+}
+
+/** By the dialog, with its keys and boxes; what would go to the printer as PDF. */
+async function ordered(page, { what, paper, radius, pictures = 0 }) {
+  await page.keyboard.press('Alt+Shift+KeyT');
+  await page.locator(`tt-print input[value=${what}]`).check();
+  await page.locator(`tt-print input[value=${paper}]`).check();
+  if (radius) {
+    await page.locator('tt-print input[name=radius]').fill(radius);
+    await page.keyboard.press('Tab');
+  }
+  for (let at = 0; at < pictures; at++) await page.locator('tt-print [data-picture]').nth(at).check();
+  await page.waitForTimeout(300);
+  await page.locator('tt-print button.main').click();
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  check(await page.evaluate(() => window.asked > 0), 'The browser was not asked to print.');
+  return pdf;
+}
+
+function checkSizes(sizes, [width, height], what) {
+  check(sizes.length > 0 && sizes.every(([w, h]) => Math.abs(w - width) < 0.6 && Math.abs(h - height) < 0.6), `The paper of ${what} is ${sizes[0]?.map((each) => each.toFixed(1)).join(' × ')} mm.`);
+}
+
+/** White ground, and ink on it. */
+function checkGround(images, what) {
+  images.forEach(({ dots }, at) => {
+    let [white, black] = [0, 0];
+    for (const dot of dots) {
+      if (dot > 250) white += 1;
+      else if (dot < 60) black += 1;
+    }
+    check(white / dots.length > 0.85 && black > 500, `Page ${at + 1} of ${what} is not black on white: ${((100 * white) / dots.length).toFixed(0)} % white.`);
+  });
+}
+
+await main();
+for (const fault of faults.slice(0, 20)) console.error(fault);
+if (checks > 0) console.log(`${checks} checks of printed pages, ${faults.length} faults.`);
+if (faults.length > 0) process.exitCode = 1;

@@ -1,0 +1,95 @@
+/** The cutting ticket: what is on it by itself, what is left off, and that its figures are the grid's. */
+import { describe, expect, it } from 'vitest';
+import { demoBook } from '../../../src/app/demo.ts';
+import { sheetView } from '../../../src/app/sheet-view.ts';
+import { WHOLE_TICKET, inOtherSystem, ticketOf, ticketParts } from '../../../src/app/ticket.ts';
+import type { ShowAs } from '../../../src/quantities/index.ts';
+import { Results } from '../../../src/reckoning/index.ts';
+import { apply, sheetById, type Book } from '../../../src/workbook/index.ts';
+import { Engine } from '../../../workers/reckon/engine.ts';
+
+const HEAD = { title: 'Linden tea dress', person: 'Aunt Oda', date: '25 November 2026' };
+const OWN: ShowAs = { system: 'own', inchStep: 8 };
+const book = demoBook('test');
+const resultsOf = (of: Book): Results => {
+  const results = new Results();
+  results.apply(new Engine().open(1, of));
+  return results;
+};
+const results = resultsOf(book);
+const rowOf = (label: string, from = '', as = OWN) => ticketParts(book, results, as).flatMap(({ rows }) => rows).find((row) => row.label === label && row.from === from)!;
+
+describe('a cutting ticket', () => {
+  it.each(['own', 'cm', 'in', 'both'] as const)('has the figures of the grid, shown %s', (system) => {
+    const as: ShowAs = { system, inchStep: 16 };
+    const { parts } = ticketOf(book, results, WHOLE_TICKET, as, HEAD);
+    let figures = 0;
+    for (const figure of parts.flatMap(({ rows }) => rows.flatMap((row) => row.figures))) {
+      const { sheet, row, col } = figure.cell;
+      const cell = sheetView(sheetById(book, sheet)!, results, as, false).cell(row, col)!;
+      expect(figure.main).toBe(cell.text);
+      if (system === 'both') expect(figure.also).toBe(cell.also);
+      figures += 1;
+    }
+    expect(figures).toBeGreaterThan(100);
+  });
+
+  it('begins with the sizes at their levels, then seam by seam, then sheet by sheet', () => {
+    const parts = ticketParts(book, results, OWN);
+    expect(parts.map(({ name }) => name).slice(0, 3)).toEqual(['Sizes by level', 'Seam by seam', 'Measures']);
+    expect(rowOf('Size to cut', 'Fit').figures.map(({ head, main }) => `${head} ${main}`)).toEqual(['Bust 16', 'Waist 18', 'Hip 16']);
+    // How far an edge moves is on it though somebody typed it, with the seam's other figures.
+    expect(rowOf('Side seams', 'Alterations').figures.map(({ head, main, kind }) => [head, main, kind])).toEqual([
+      ['Alike', '2', 'typed'], ['Allowance', '1.5 cm', 'typed'], ['Edge moves', '−0.4 cm', 'figure'], ['Girth', '−1.8 cm', 'figure'], ['Left in it', '1.9 cm', 'figure'],
+    ]);
+  });
+
+  it('has a size that was typed over the formula', () => {
+    const fit = book.sheets.find(({ name }) => name === 'Fit')!;
+    const typed = apply({ do: 'setCells', sheet: fit.id, cells: [1, 2, 3].map((col) => ({ row: 9, col, cell: { raw: '20', input: true } })) }, book).book;
+    const row = ticketParts(typed, resultsOf(typed), OWN)[0]!.rows.find(({ label }) => label === 'Size to cut')!;
+    expect(row.figures.map(({ main, kind }) => [main, kind])).toEqual([['20', 'typed'], ['20', 'typed'], ['20', 'typed']]);
+  });
+
+  it('leaves off what is not wanted; and with the last row of a sheet its cautions', () => {
+    const whole = ticketOf(book, results, WHOLE_TICKET, OWN, HEAD);
+    expect(whole.cautions.some(({ place }) => place.startsWith('Circle skirt'))).toBe(true);
+    const circle = whole.parts.find(({ name }) => name === 'Circle skirt')!;
+    const out = new Set(circle.rows.map(({ key }) => key));
+    const less = ticketOf(book, results, { out }, OWN, HEAD);
+    expect(less.parts.map(({ name }) => name)).toEqual(whole.parts.map(({ name }) => name).filter((name) => name !== 'Circle skirt'));
+    expect(less.cautions).toEqual(whole.cautions.filter(({ place }) => !place.startsWith('Circle skirt')));
+    const [first] = circle.rows;
+    expect(ticketOf(book, results, { out: new Set([first!.key]) }, OWN, HEAD).parts.find(({ name }) => name === 'Circle skirt')!.rows).toEqual(circle.rows.slice(1));
+  });
+
+  it('has no caution that was acknowledged', () => {
+    const whole = ticketOf(book, results, WHOLE_TICKET, OWN, HEAD);
+    const [pin] = book.sheets.flatMap(({ id }) => results.pins.of(id));
+    const { sheet, row, col, cautions } = pin!;
+    const seen = apply({ do: 'acknowledge', sheet, row, col, pins: cautions.map(({ print }) => ({ print, note: '' })) }, book).book;
+    expect(ticketOf(seen, results, WHOLE_TICKET, OWN, HEAD).cautions).toHaveLength(whole.cautions.length - cautions.length);
+  });
+
+  it('keeps a row’s key when rows are put in above it', () => {
+    const sheet = book.sheets.find(({ name }) => name === 'Fit')!.id;
+    const moved = apply({ do: 'insertRows', sheet, at: 2, count: 2 }, book).book;
+    const keys = (of: Book) => ticketParts(of, resultsOf(of), OWN).flatMap(({ rows }) => rows.map(({ key }) => key));
+    expect(keys(moved)).toEqual(keys(book));
+    expect(new Set(keys(book)).size).toBe(keys(book).length);
+  });
+
+  it('offers a picture only where the whole formula is one call that has one', () => {
+    expect(rowOf('Each seam edge moves by', 'Fit').pictured).not.toBeNull();
+    expect(rowOf('Nearest size', 'Fit').pictured).toBeNull();
+  });
+
+  it('has the other system beside each length, whichever the grid shows', () => {
+    const length = { kind: 'quantity', value: 254, unit: 'in' } as const;
+    expect(inOtherSystem(length, undefined, OWN)).toBe('25.4 cm');
+    expect(inOtherSystem(length, undefined, { ...OWN, system: 'cm' })).toBe('10 in');
+    expect(inOtherSystem(length, undefined, { ...OWN, system: 'in' })).toBe('25.4 cm');
+    expect(inOtherSystem({ ...length, unit: 'cm' }, { raw: '', look: { unit: 'in' } }, OWN)).toBe('25.4 cm');
+    expect(inOtherSystem({ ...length, unit: '' }, undefined, OWN)).toBeUndefined();
+  });
+});
