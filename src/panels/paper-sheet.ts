@@ -1,6 +1,7 @@
 /** A sheet in type: its tables with their headings again on each page, and its notes and pins at its end. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Footnote, PaperHead, PrintedCell, PrintedRow, PrintedSheet, PrintedTable } from './paper-parts.ts';
+import { unbroken } from './unbroken.ts';
 
 const KINDS: Readonly<Record<Footnote['kind'], string>> = { note: 'Note', pin: '⚠ Pin', acknowledged: 'Pin, acknowledged' };
 
@@ -11,7 +12,7 @@ export function sheetPages(sheet: PrintedSheet, head: (of: PaperHead, title: str
     ${sheet.missing.map((each) => html`<p class="missing">${each}</p>`)}
     ${sheet.tables.map(tableOf)}
     ${typed ? html`<p class="key">Underlined with dashes: typed, not worked out.</p>` : nothing}
-    ${sheet.footnotes.length > 0 ? html`<ol class="footnotes">${sheet.footnotes.map(({ number, kind, place, text }) => html`<li><span class="which">${number}</span><b>${KINDS[kind]} on ${place}:</b> ${text}</li>`)}</ol>` : nothing}`;
+    ${sheet.footnotes.length > 0 ? html`<ol class="footnotes">${sheet.footnotes.map(({ number, kind, place, text }) => html`<li><span class="which">${number}</span><b>${KINDS[kind]} on ${place}:</b> ${unbroken(text)}</li>`)}</ol>` : nothing}`;
 }
 
 function tableOf({ columns, spare, heading, rows }: PrintedTable): TemplateResult {

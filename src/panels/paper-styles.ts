@@ -9,6 +9,8 @@ export const paperStyles = css`
   :host {
     --paper: #fff; --sheet: #fff; --tissue: #f0f0f0; --line: #999; --rule: #000; --ink: #000; --soft: #000; --chalk: #000;
     --thread: #000; --thread-wash: #e2e2e2; --pin: #000; --pin-wash: #fff; --tape: #d4d4d4;
+    /* A line at the very edge of the page's area is cut off where pixels do not come out even. */
+    padding-inline-end: 0.5mm;
     color-scheme: light; display: block; box-sizing: border-box; background: #fff; color: #000; font: 8.5pt/1.3 var(--face);
   }
   *, *::before, *::after { box-sizing: inherit; }

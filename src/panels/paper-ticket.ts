@@ -4,13 +4,14 @@ import type { ShowAs } from '../quantities/index.ts';
 import type { PaperHead, Ticket, TicketFigure, TicketPart, TicketPicture } from './paper-parts.ts';
 import { MEASURE, checkSquare } from './paper-scale.ts';
 import { pictureOf } from './picture-of.ts';
+import { unbroken } from './unbroken.ts';
 
 export function ticketPage(ticket: Ticket, as: ShowAs, head: (of: PaperHead, title: string) => TemplateResult): TemplateResult {
   const { parts, cautions, pictures } = ticket;
   return html`<div class="ticket">
     ${head(ticket, `Cutting ticket: ${ticket.title}`)}
     ${cautions.length > 0 ? html`<div class="cautions"><h2>⚠ Look at ${cautions.length === 1 ? 'this' : 'these'} before you cut</h2>
-      <ul>${cautions.map(({ place, text }) => html`<li><b>${place}:</b> ${text}</li>`)}</ul></div>` : nothing}
+      <ul>${cautions.map(({ place, text }) => html`<li><b>${place}:</b> ${unbroken(text)}</li>`)}</ul></div>` : nothing}
     ${parts.length === 0 ? html`<p>Nothing is chosen for this ticket.</p>` : nothing}
     <div class="parts">${parts.map(partOf)}</div>
     ${parts.some(({ rows }) => rows.some(({ figures }) => figures.some(({ kind }) => kind === 'typed'))) ? html`<p class="key">Underlined with dashes: typed, not worked out.</p>` : nothing}

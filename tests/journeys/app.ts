@@ -294,7 +294,7 @@ export class App {
   #cell(place: string): Element | null {
     const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(place)!;
     const col = [...letters!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
-    return this.inside('tt-grid').querySelector(`[role=row][aria-rowindex="${Number(row) + 1}"] > [role=gridcell][aria-colindex="${col + 1}"]`);
+    return this.inside('tt-grid').querySelector(`[role=row][aria-rowindex="${Number(row) + 1}"] [role=gridcell][aria-colindex="${col + 1}"]`);
   }
 
   /** A cell's text as it is shown; for an error its sentence. The cell must be in view. */

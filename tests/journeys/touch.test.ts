@@ -102,7 +102,9 @@ describe('on a phone', function () {
     expect(box.left).to.be.at.least(0);
     expect(box.right).to.be.at.most(PHONE.width);
     expect(box.bottom).to.be.at.most(PHONE.height);
-    await tap(buttons.find((each) => words(each.textContent).startsWith('Insert rows above'))!);
+    const insert = buttons.find((each) => words(each.textContent).startsWith('Insert rows above'))!;
+    insert.scrollIntoView({ block: 'nearest' });
+    await tap(insert);
     expect([app.shown('A2'), app.shown('B2')]).to.deep.equal(['Waist', '70.0 cm']);
     expect(app.focusInCells).to.equal(true);
     await app.press('Control+z');

@@ -145,17 +145,39 @@ async function theCurve(page, paper) {
   check(edge.length > 0, 'The straight edge is not as long as the radius.');
   if (edge.length === 0) return;
   const centre = { x: edge[0][2] - edge[0][1] + 1 + 0.3 * DOTS, y: edge.reduce((sum, [y]) => sum + y, 0) / edge.length };
-  let off = 0;
+  const points = [];
   for (let degrees = 2; degrees < 89; degrees++) {
     const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
     // Where along this ray is the line's middle?
     const hits = [];
-    for (let r = (radius - 3) * DOTS; r < (radius + 3) * DOTS; r += 0.5) if (dark(Math.round(centre.x + r * cos), Math.round(centre.y - r * sin))) hits.push(r);
-    const middle = hits.length ? (hits[0] + hits.at(-1)) / 2 / DOTS : 0;
-    off = Math.max(off, Math.abs(middle - radius));
+    for (let r = (radius - 3) * DOTS; r < (radius + 3) * DOTS; r += 0.25) if (dark(Math.round(centre.x + r * cos), Math.round(centre.y - r * sin))) hits.push(r);
+    if (hits.length > 0) points.push([centre.x + ((hits[0] + hits.at(-1)) / 2) * cos, centre.y - ((hits[0] + hits.at(-1)) / 2) * sin].map((dots) => dots / DOTS));
   }
-  check(off <= 0.2, `The curve is up to ${off.toFixed(2)} mm away from its radius.`);
-  console.log(`${paper}: the curve is within ${off.toFixed(2)} mm of its radius.`);
+  check(points.length === 87, `Of 87 places of the curve ${points.length} are on the paper.`);
+  const circle = circleThrough(points);
+  const off = Math.max(...points.map(([x, y]) => Math.abs(Math.hypot(x - circle.x, y - circle.y) - circle.radius)));
+  const shift = Math.hypot(circle.x - centre.x / DOTS, circle.y - centre.y / DOTS);
+  console.log(`${paper}: radius ${circle.radius.toFixed(2)} mm for ${radius} mm, no place more than ${off.toFixed(2)} mm off, centre within ${shift.toFixed(2)} mm of the corner.`);
+  check(Math.abs(circle.radius - radius) <= 0.2 && off <= 0.2 && shift <= 0.6, 'The curve is not the circle that was asked for.');
+}
+
+/** The circle nearest to points: least squares of x² + y² + dx + ey + f (Kåsa 1976). */
+function circleThrough(points) {
+  const [mx, my] = [0, 1].map((axis) => points.reduce((sum, point) => sum + point[axis], 0) / points.length);
+  let [xx, xy, yy, xz, yz, zz] = [0, 0, 0, 0, 0, 0];
+  for (const point of points) {
+    const [x, y] = [point[0] - mx, point[1] - my];
+    const z = x * x + y * y;
+    xx += x * x;
+    xy += x * y;
+    yy += y * y;
+    xz += x * z;
+    yz += y * z;
+    zz += z;
+  }
+  const by = 2 * (xx * yy - xy * xy);
+  const [x, y] = [(xz * yy - yz * xy) / by, (yz * xx - xz * xy) / by];
+  return { x: x + mx, y: y + my, radius: Math.sqrt(x * x + y * y + zz / points.length) };
 }
 
 /** By the dialog, with its keys and boxes; what would go to the printer as PDF. */
