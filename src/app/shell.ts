@@ -183,6 +183,8 @@ export class App extends LitElement {
       if (area) desk.selectArea(area);
       else if (text !== undefined) goTo(desk, text);
       this.grid.focus();
+      // Also when it was active already, and has been scrolled away from.
+      void this.updateComplete.then(() => this.grid.reveal(desk.selection.focus));
     });
     on<{ text: string }>('tt-name', ({ text }) => {
       nameSelection(desk, text);

@@ -72,7 +72,8 @@ export class Grid extends LitElement implements CellEditorHost, ColumnsHost, Key
   /** The last to touch the grid was a finger or a pen, which need larger handles. */
   @state() private touch = false;
 
-  @query('.scroller', true) readonly scroller!: HTMLElement;
+  /** Asked for before it is there, too, so it is not kept. */
+  @query('.scroller') readonly scroller!: HTMLElement;
   @query('.plane', true) private plane!: HTMLElement;
   @query('.body', true) private body!: HTMLElement;
   @query('.cell-editor', true) private editorBox!: HTMLElement;
@@ -187,9 +188,10 @@ export class Grid extends LitElement implements CellEditorHost, ColumnsHost, Key
     this.plane.style.height = `${this.geometry.height}px`;
   }
 
-  resized(): void {
-    // An on-screen keyboard may have come up over the cell that is edited.
+  resized(wasSeen: boolean): void {
+    // An on-screen keyboard may have come up over the cell that is edited; a tablet may have been turned.
     if (this.#editor.open) this.reveal(this.#editor.place);
+    else if (wasSeen) this.reveal(this.selection.focus);
   }
 
   scrolled(): void {

@@ -3,16 +3,17 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { send } from './events.ts';
 import type { Geometry, Port } from './geometry.ts';
 import { HEAD_HEIGHT, columnWindow, rowWindow, type Run } from './window.ts';
-import type { CellPlace, SheetView } from './view.ts';
+import type { CellPlace, Selection, SheetView } from './view.ts';
 
 export interface ScrollHost extends ReactiveControllerHost, HTMLElement {
   readonly view: SheetView;
+  readonly selection: Selection;
   readonly geometry: Geometry;
   readonly scroller: HTMLElement | null;
   /** Makes the plane as large as the sheet now is, so that any part of it can be scrolled to. */
   sizePlane(): void;
-  /** After the view got another size. */
-  resized(): void;
+  /** After the view got another size; `wasSeen`: the active cell was in view before. */
+  resized(wasSeen: boolean): void;
   /** After every scroll, for what is drawn over the view. */
   scrolled(): void;
 }
@@ -83,6 +84,11 @@ export class Scroller implements ReactiveController {
     this.#scrollTo(top, left);
   }
 
+  #shows(place: CellPlace): boolean {
+    const { top, left } = this.host.geometry.reveal(this.port, place);
+    return top === this.port.top && left === this.port.left;
+  }
+
   /** Remembers where a sheet is left. */
   leave(sheet: number): void {
     this.#left.set(sheet, { top: this.port.top, left: this.port.left });
@@ -124,10 +130,11 @@ export class Scroller implements ReactiveController {
     if (!element) return;
     const { clientWidth: width, clientHeight: height } = element;
     if (width === this.port.width && height === this.port.height) return;
+    const wasSeen = this.port.width > 0 && this.#shows(this.host.selection.focus);
     this.port = { ...this.port, width, height };
     this.plan();
     this.host.requestUpdate();
-    this.host.resized();
+    this.host.resized(wasSeen);
   }
 }
 
