@@ -86,6 +86,18 @@ const CASES: Readonly<Record<string, () => void>> = {
     report('an edit that changes nothing downstream, beside one that does', still, through, '< 0.5');
   },
 
+  sum() {
+    const grid = (unit: string): Grid => Array.from({ length: 20_000 }, (_, i) => [`${10 + (i % 500) / 10}${unit}`, i === 0 ? '=SUM(A1:A20000)' : '']);
+    const engine = open(grid(' cm'));
+    const other = plain(grid(''));
+    let turn = 1;
+    const [mine, theirs] = race([
+      { name: 'ours', run: () => engine.apply(++turn, [{ do: 'cells', sheet: 1, cells: [{ row: 0, col: 0, raw: `${turn} cm` }] }]) },
+      { name: 'plain', run: () => other.setCellContents({ sheet: 0, row: 0, col: 0 }, String(++turn)) },
+    ], 25) as [number[], number[]];
+    report('SUM over 20,000 lengths after an edit of one', mine, theirs, '<= 1.3');
+  },
+
   insert() {
     const bare = rows((i) => String(10 + (i % 500) / 10), (i) => String(3 + (i % 7)), '+1');
     const measured = rows((i) => `${10 + (i % 500) / 10} cm`, (i) => `${3 + (i % 7)} in`, '+1 cm');
