@@ -120,6 +120,8 @@ export class CellFormatPanel extends LitElement {
     // A space opens the list, or is part of the words that are being typed.
     this.#byKeys = key === ' ' ? inHand : !modified && (key.length === 1 || /^(?:Arrow|Page|Home|End)/.test(key));
     if (!inHand || this.#byKeys || ['Shift', 'Control', 'Alt', 'Meta'].includes(key)) return;
+    // Enter uses it; it does not open the list as well.
+    if (key === 'Enter') event.preventDefault();
     const undo = key.toLowerCase() === 'z' && (event.ctrlKey || event.metaKey);
     if (undo) {
       event.preventDefault();
