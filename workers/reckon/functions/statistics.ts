@@ -217,8 +217,11 @@ const heightAt = ({ meanY, meanX, sxy, sxx }: Pairs, x: number): number => quiet
 export const INTERCEPT = ofPairs(2, (pairs, call) => (pairs.sxx === 0 ? upright(call) : valueIn(heightAt(pairs, 0), pairs.y.dimension, pairs.y.unit)));
 
 export const STEYX = ofPairs(3, (pairs, call) => {
-  const { syy, sxy, sxx, ys, y } = pairs;
-  return sxx === 0 ? upright(call) : valueIn(Math.sqrt(Math.max(0, syy - sxy * sxy / sxx) / (ys.length - 2)), y.dimension, y.unit);
+  const { sxx, ys, xs, y } = pairs;
+  if (sxx === 0) return upright(call);
+  // From each distance, not as syy − sxy² ÷ sxx: of points on a line that leaves noise, and its root is larger still.
+  const squares = ys.reduce((sum, height, i) => sum + quiet([height, -heightAt(pairs, xs[i]!)]) ** 2, 0);
+  return valueIn(Math.sqrt(squares / (ys.length - 2)), y.dimension, y.unit);
 });
 
 /** The height of the straight line that fits best, at one place. */
