@@ -202,7 +202,7 @@ export class App {
 
   /** By the mouse: the only way back from another window. */
   async click(place: string): Promise<void> {
-    const cell = this.#cell(place);
+    const cell = this.cell(place);
     if (!cell) throw new Error(`${place} is not in view.`);
     const { left, top, width, height } = cell.getBoundingClientRect();
     await sendMouse({ type: 'click', position: [Math.round(left + width / 2), Math.round(top + height / 2)] });
@@ -291,7 +291,8 @@ export class App {
     return this.part<HTMLInputElement>('#where', this.inside('tt-entry-line')).value;
   }
 
-  #cell(place: string): Element | null {
+  /** The element of a cell; `null` when it is not in the document. */
+  cell(place: string): Element | null {
     const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(place)!;
     const col = [...letters!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
     return this.inside('tt-grid').querySelector(`[role=row][aria-rowindex="${Number(row) + 1}"] [role=gridcell][aria-colindex="${col + 1}"]`);
@@ -299,7 +300,7 @@ export class App {
 
   /** A cell's text as it is shown; for an error its sentence. The cell must be in view. */
   shown(place: string): string {
-    const cell = this.#cell(place);
+    const cell = this.cell(place);
     if (!cell) throw new Error(`${place} is not in view.`);
     const copy = cell.cloneNode(true) as Element;
     for (const mark of copy.querySelectorAll('i')) mark.remove();
@@ -308,7 +309,7 @@ export class App {
 
   /** What a screen reader says of a cell. */
   spoken(place: string): string {
-    return this.#cell(place)?.getAttribute('aria-label') ?? this.shown(place);
+    return this.cell(place)?.getAttribute('aria-label') ?? this.shown(place);
   }
 
   /** The filled cells in view by address, as they are shown. */
@@ -327,7 +328,7 @@ export class App {
   /** Sentences of the cells in view that have no result. */
   errors(): Record<string, string> {
     return Object.fromEntries([...this.inside('tt-grid').querySelectorAll('[role=gridcell].error')].map((cell) => {
-      const place = `${columnLetters(Number(cell.getAttribute('aria-colindex')) - 2)}${Number(cell.parentElement!.getAttribute('aria-rowindex')) - 1}`;
+      const place = `${columnLetters(Number(cell.getAttribute('aria-colindex')) - 2)}${Number(cell.closest('[aria-rowindex]')!.getAttribute('aria-rowindex')) - 1}`;
       return [place, this.shown(place)];
     }));
   }

@@ -19,10 +19,7 @@ function middle(element: Element): Point {
   return [Math.round(left + width / 2), Math.round(top + height / 2)];
 }
 
-const cell = (place: string): Element => {
-  const [, letter, row] = /^([A-Z])(\d+)$/.exec(place)!;
-  return app.part(`[role=row][aria-rowindex="${Number(row) + 1}"] [role=gridcell][aria-colindex="${letter!.charCodeAt(0) - 63}"]`, app.inside('tt-grid'));
-};
+const cell = (place: string): Element => app.cell(place)!;
 
 async function tap(element: Element): Promise<void> {
   await finger('touchStart', middle(element));
