@@ -7,6 +7,7 @@ import { Desk } from './desk.ts';
 import { takeDroppedFiles } from './dropped-files.ts';
 import { NewVersion } from './new-version.ts';
 import { App } from './shell.ts';
+import { fetchMorePanels } from './more-panels.ts';
 import { fetchLater } from './summon.ts';
 import { restoreTheme } from './theme.ts';
 
@@ -58,6 +59,7 @@ void app.useTemplates(new TemplateStore(database)).catch(() => undefined);
 app.learn(await engine.catalogue());
 // The start is over: what was not needed for it comes now, before it is asked for.
 await fetchLater();
+await fetchMorePanels();
 const version = new NewVersion(keeper);
 app.offer(version);
 await version.begin();

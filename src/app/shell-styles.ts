@@ -25,6 +25,7 @@ export const shellStyles = css`
   tt-grid { flex: 1; min-height: 0; }
   aside { grid-row: 3; grid-column: 3; border-left: 1px solid var(--rule); overflow-y: auto; min-height: 0; background: var(--paper); }
   :host([data-wide-panel]) { grid-template-columns: 216px minmax(0, 1fr) minmax(420px, 38%); }
+  .whole { grid-row: 3 / -2; grid-column: 1 / -1; z-index: 21; min-width: 0; min-height: 0; overflow: auto; background: var(--paper); }
   footer { grid-row: -2; grid-column: 1 / -1; display: flex; align-items: center; gap: var(--gap-4); padding: 2px var(--gap-4); min-height: 30px; border-top: 1px solid var(--rule); background: var(--tissue); font-size: var(--size-small); color: var(--soft); }
   footer .end { margin-left: auto; white-space: nowrap; }
   footer .said { color: var(--ink); overflow-wrap: anywhere; }

@@ -30,7 +30,7 @@ import { OnScreenKeyboard } from './on-screen-keyboard.ts';
 import { Over } from './over.ts';
 import { placeName, rowLabel } from './places.ts';
 import { Printing } from './printing.ts';
-import { PANEL_TITLES, SidePanels, type PanelName } from './side-panels.ts';
+import { SidePanels, isWide, panelTitle, type PanelName } from './side-panels.ts';
 import { sheetView, showAsFor, type Reach } from './sheet-view.ts';
 import { shellStyles } from './shell-styles.ts';
 import { setTheme } from './theme.ts';
@@ -57,7 +57,7 @@ export class App extends LitElement {
   readonly #cells = new CellWishes(this, () => this.desk);
   readonly #dialogs = new Dialogs(this, () => this.desk, () => this.#comparing);
   readonly keep = new KeepDialogs(this, () => this.desk);
-  readonly #panels = new SidePanels(this, () => this.desk, (panel) => this.#show(panel));
+  readonly #panels = new SidePanels(this, () => this.desk, { show: (panel) => this.#show(panel), hide: () => this.#close() });
   readonly #printing = new Printing(this, () => this.desk);
   readonly #explaining = new Explaining(this, () => this.desk);
   readonly #typing = new Typing(this, () => this.desk, () => this.grid.focus());
@@ -119,17 +119,19 @@ export class App extends LitElement {
     const sheetNames = book.sheets.map(({ name }) => name);
     const sheets = this.#sheets.of([sheetNames.join('\n')], () => sheetNames);
     const comparing = this.panel === 'side-by-side';
-    this.toggleAttribute('data-wide-panel', comparing);
+    this.toggleAttribute('data-wide-panel', isWide(this.panel));
+    const { more } = this.#panels;
+    const whole = more.whole !== null;
     const hint = this.#panels.pins.hintHere;
     const remark = remarkOn(raw);
     return html`
       ${head(desk, { sheetsOpen: this.#over.has('sheets'), comparing, openSheets: () => this.#over.open('sheets'), run: (id) => this.#run(id) })}
       ${banner(desk, (id) => this.#run(id), this.#newVersion)}
-      <tt-sheet-list class=${this.#over.has('sheets') ? 'open' : ''} @keydown=${this.#over.escape} .sheets=${book.sheets} .current=${sheet.id} .pins=${this.#panels.pins.counts}
+      <tt-sheet-list ?inert=${whole} class=${this.#over.has('sheets') ? 'open' : ''} @keydown=${this.#over.escape} .sheets=${book.sheets} .current=${sheet.id} .pins=${this.#panels.pins.counts}
         @tt-open-sheet=${(event: CustomEvent<{ sheet: number }>) => { this.#over.show(null); desk.openSheet(event.detail.sheet); this.grid.focus(); }}
         @tt-run=${(event: CustomEvent<{ id: string }>) => { this.#over.show(null); this.#run(event.detail.id); }}></tt-sheet-list>
       ${this.#over.has('sheets') ? html`<button class="veil" aria-label="Close the list of sheets" @click=${this.#over.close}></button>` : nothing}
-      <main>
+      <main ?inert=${whole}>
         <tt-entry-line .place=${cellName(row, col)} .name=${nameOf(book, desk.area)} .label=${rowLabel(sheet, row, col)} .sheet=${sheet.id} .row=${row} .col=${col}
           .raw=${raw} .fault=${result.kind === 'error' ? this.#explaining.faultLine(result.sentence) : remark} ?remark=${result.kind !== 'error'} .cards=${this.cards} .names=${names}
           .sheets=${sheets} ?readonly=${desk.reading !== null}></tt-entry-line>
@@ -137,7 +139,7 @@ export class App extends LitElement {
           .threads=${this.#cells.threads} .cards=${this.cards} .names=${names} .sheets=${sheets}
           ?readonly=${desk.reading !== null}></tt-grid>
       </main>
-      <aside class=${this.#over.has('panel') ? 'open' : ''} @keydown=${this.#over.escape} aria-label=${PANEL_TITLES[this.panel]}>
+      <aside class=${this.#over.has('panel') ? 'open' : ''} @keydown=${this.#over.escape} ?inert=${whole} aria-label=${panelTitle(this.panel)}>
         ${this.panel === 'working' || comparing ? html`<button class="panel-close" @click=${this.#over.close}>Close</button>` : nothing}
         ${comparing
           ? html`<tt-side-by-side .comparison=${this.#comparing.comparison} .as=${desk.showAs} .candidate=${this.#candidate()}></tt-side-by-side>`
@@ -145,9 +147,10 @@ export class App extends LitElement {
           : html`<tt-working .heading=${rowLabel(sheet, row, col)} .place=${`${sheet.name} ${cellName(row, col)}`} .raw=${raw} .result=${result}
               .working=${this.#explaining.working} .mends=${this.#explaining.mends} .causeKeys=${this.#explaining.causeKeys} .remark=${remark} .note=${cell?.note ?? ''} .as=${showAsFor(cell, desk.showAs)}></tt-working>`}
       </aside>
+      ${more.renderWhole()}
       <footer>
         ${desk.said ? html`<span class="said">${desk.said}</span>` : hint ? html`<span class="said">${hint}</span>` : html`<span class="hint">Typed figures are basted; the rest is worked out.</span>`}
-        <button class="show-panel" aria-expanded=${this.#over.has('panel')} @click=${() => this.#over.open('panel')}>${PANEL_TITLES[this.panel]}</button>
+        <button class="show-panel" aria-expanded=${this.#over.has('panel')} @click=${() => this.#over.open('panel')}>${panelTitle(this.panel)}</button>
         <span class="end took">${engineInWords(desk)}</span>
       </footer>
       <div class="aloud" role="status" aria-live="polite">${desk.said}</div>
@@ -190,7 +193,7 @@ export class App extends LitElement {
       nameSelection(desk, text);
       this.grid.focus();
     });
-    on('tt-close', () => { this.panel = 'working'; this.#over.show(null); this.grid.focus(); });
+    on('tt-close', () => this.#close());
     on<Parameters<Comparing['change']>[0]>('tt-compare', (change) => {
       this.#comparing.change(change, { sheet: desk.sheetId, ...desk.selection.focus }, desk.book);
       this.#compare();
@@ -247,8 +250,19 @@ export class App extends LitElement {
   }
 
   #show(panel: PanelName): void {
+    if (panel === this.#panels.more.whole) return;
     this.panel = panel;
+    this.#panels.more.at(panel);
     this.#over.show('panel');
+  }
+
+  /** A page over the cells first, then what is at their side. */
+  #close(): void {
+    const { more } = this.#panels;
+    if (more.whole) more.closeWhole();
+    else this.#show('working');
+    this.#over.show(null);
+    void this.updateComplete.then(() => this.grid.focus());
   }
 
   get #inPanel(): boolean {

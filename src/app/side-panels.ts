@@ -3,7 +3,7 @@
  * replace, how cells show, the history. What they are shown, and how their
  * wishes are granted.
  */
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type TemplateResult, type nothing } from 'lit';
 import type { FindWish, LookChange } from '../panels/index.ts';
 import type { LaterTag } from '../panels/later.ts';
 import { cellAt } from '../workbook/index.ts';
@@ -13,19 +13,25 @@ import { textAt } from './cell-values.ts';
 import type { Desk } from './desk.ts';
 import { Finding } from './finding.ts';
 import { LookingBack } from './looking-back.ts';
+import { MORE_PANELS, MorePanels, type MoreName } from './more-panels.ts';
 import { areaInWords } from './naming.ts';
 import { Pins } from './pins.ts';
 import { summon } from './summon.ts';
 import { toggleInput } from './wishes.ts';
 
-export type PanelName = 'working' | 'side-by-side' | 'find' | 'format' | 'history' | 'pins';
+type OwnPanel = 'working' | 'side-by-side' | 'find' | 'format' | 'history' | 'pins';
+export type PanelName = OwnPanel | MoreName;
 
-export const PANEL_TITLES: Readonly<Record<PanelName, string>> = {
+const PANEL_TITLES: Readonly<Record<OwnPanel, string>> = {
   working: 'Working', 'side-by-side': 'Side by side', find: 'Find and replace', format: 'How cells show', history: 'History', pins: 'Pins',
 };
 
-const TAGS = { find: 'tt-find', format: 'tt-cell-format', history: 'tt-history', pins: 'tt-pins' } as const satisfies Partial<Record<PanelName, LaterTag>>;
-const PANELS: readonly string[] = Object.values(TAGS);
+export const panelTitle = (panel: PanelName): string => PANEL_TITLES[panel as OwnPanel] ?? MORE_PANELS[panel]?.title ?? '';
+
+export const isWide = (panel: PanelName): boolean => panel === 'side-by-side' || MORE_PANELS[panel]?.place === 'wide side';
+
+const TAGS = { find: 'tt-find', format: 'tt-cell-format', history: 'tt-history', pins: 'tt-pins' } as const satisfies Partial<Record<OwnPanel, LaterTag>>;
+const PANELS: readonly string[] = [...Object.values(TAGS), ...Object.values(MORE_PANELS).map(({ tag }) => tag)];
 
 export interface PanelScreens extends CellDialogScreens {
   openFind(replace: boolean): void;
@@ -36,6 +42,7 @@ export interface PanelScreens extends CellDialogScreens {
   nextPin(): void;
   mendPin(): void;
   acknowledgePin(): void;
+  openPanel(name: MoreName): void;
 }
 
 interface Host {
@@ -49,13 +56,15 @@ export class SidePanels {
   readonly #lookingBack: LookingBack;
   readonly #dialogs: CellDialogs;
   readonly pins: Pins;
+  readonly more: MorePanels;
 
-  /** @param show brings a panel to the side */
-  constructor(private readonly host: Host, private readonly desk: () => Desk, private readonly show: (panel: PanelName) => void) {
+  /** @param shell brings a panel to the side, and goes back to the cells */
+  constructor(private readonly host: Host, private readonly desk: () => Desk, private readonly shell: { show(panel: PanelName): void; hide(): void }) {
     this.#finding = new Finding(desk, () => host.requestUpdate());
     this.#lookingBack = new LookingBack(desk);
     this.#dialogs = new CellDialogs(host, desk);
     this.pins = new Pins(desk);
+    this.more = new MorePanels(host, desk, shell);
   }
 
   get screens(): PanelScreens {
@@ -80,6 +89,7 @@ export class SidePanels {
       acknowledgePin: () => {
         if (this.pins.askHere()) void this.#open('pins');
       },
+      openPanel: this.more.open,
     };
   }
 
@@ -109,7 +119,7 @@ export class SidePanels {
         const { sheets, more } = pins.listed;
         return html`<tt-pins .sheets=${sheets} .more=${more} .asking=${pins.asking} .at=${pins.at} ?readonly=${readonly}></tt-pins>`;
       }
-      default: return nothing;
+      default: return this.more.render(panel);
     }
   }
 
@@ -149,13 +159,13 @@ export class SidePanels {
 
   /** @param focus handed to the panel, which takes the focus */
   async #open(panel: keyof typeof TAGS, focus?: FocusOptions & { readonly replace?: boolean }): Promise<void> {
-    this.show(panel);
+    this.shell.show(panel);
     await this.host.updateComplete;
     summon(this.host, TAGS[panel], async (element) => {
       await element.updateComplete;
       element.focus(focus);
     }, (sentence) => {
-      this.show('working');
+      this.shell.show('working');
       this.desk().say(sentence);
     });
   }

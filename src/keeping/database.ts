@@ -103,6 +103,9 @@ const STEPS: readonly ((database: IDBPDatabase<Stores>, transaction: Upgrade) =>
     // The weight in the key: what is to be dropped is found without reading any of it.
     database.createObjectStore('history', { keyPath: ['book', 'seq'] }).createIndex('weight', ['book', 'seq', 'weight']);
   },
+  () => {
+    // The same stores. The journal has kinds of edits that earlier pages do not know: records, and rows put in order.
+  },
 ];
 
 /** Says `blocked` when an older version of the page holds up the opening, and `opened` when it let go. */

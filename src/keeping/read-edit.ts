@@ -3,7 +3,7 @@
  * whether an edit can be made to a workbook is for `apply` to say.
  */
 import * as v from 'valibot';
-import { FILTER_TESTS, lookSchema, type Edit } from '../workbook/index.ts';
+import { FILTER_TESTS, isRecordKind, lookSchema, tidyRecord, type Edit } from '../workbook/index.ts';
 
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
 
@@ -78,6 +78,16 @@ const SHAPES: Readonly<Record<Edit['do'], v.GenericSchema<unknown, Edit>>> = {
     settings: v.object({ show: v.picklist(['own', 'cm', 'in', 'both']), inchStep: v.picklist([8, 16, 32]), decimalMark: v.exactOptional(v.literal(',')) }),
   }),
   setTitle: v.object({ do: v.literal('setTitle'), title: v.string(), person: v.string() }),
+  setRecord: v.pipe(
+    v.object({ do: v.literal('setRecord'), kind: v.string(), id: v.string(), data: v.unknown(), at: v.exactOptional(whole) }),
+    v.rawTransform(({ dataset: { value: { data, ...edit } }, addIssue, NEVER }): Edit => {
+      if (data === null && isRecordKind(edit.kind)) return { ...edit, data } as Edit;
+      const record = tidyRecord(edit.kind, edit.id, data);
+      if (record) return { ...edit, ...record } as Edit;
+      addIssue();
+      return NEVER;
+    }),
+  ),
   many: v.object({ do: v.literal('many'), label: v.string(), edits: v.array(v.lazy(shapeOf)) }),
 };
 

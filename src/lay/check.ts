@@ -5,8 +5,7 @@
  */
 import { difference, intersection, type Geom } from 'polyclip-ts';
 import { areaOf, boundsOf, laidOutline, type Bounds } from './outline.ts';
-import { clothWidth } from './places.ts';
-import type { Cloth, Layout, Outline, Place, Point } from './types.ts';
+import type { Cloth, Layout, Outline, Place, Point, Way } from './types.ts';
 
 /** Of the smaller piece's area: what two pieces may have in common. */
 export const MOST_OVERLAP = 1e-6;
@@ -22,8 +21,9 @@ interface Lying {
 }
 
 /** What is wrong with the layout, one sentence each; empty when it is proven. */
-export function layoutFaults(layout: Layout, places: readonly Place[], cloth: Cloth, nameOf = (place: number): string => `Place ${place + 1}`): readonly string[] {
-  const faults: string[] = [];
+export function layoutFaults(layout: Layout, places: readonly Place[], given: Cloth, nameOf = (place: number): string => `Place ${place + 1}`): readonly string[] {
+  const cloth = layout.foldAt === undefined ? given : { ...given, foldAt: layout.foldAt };
+  const faults = [...foldFaults(layout, given)];
   const lying: Lying[] = layout.laid.map(({ place, way, at }) => {
     const outline = laidOutline(places[place]?.outline ?? [], way, at);
     return { name: nameOf(place), outline, bounds: boundsOf(outline), area: areaOf(outline) };
@@ -34,8 +34,9 @@ export function layoutFaults(layout: Layout, places: readonly Place[], cloth: Cl
   });
   layout.laid.forEach(({ place, way }, i) => {
     if (!places[place]?.ways.some(({ turn, mirrored }) => turn === way.turn && mirrored === way.mirrored)) faults.push(`${nameOf(place)} is turned by ${way.turn}°${way.mirrored ? ' and mirrored' : ''}, which is not allowed.`);
-    faults.push(...outside(lying[i]!, layout, places[place]!, cloth));
+    faults.push(...outside(lying[i]!, layout, places[place]!, cloth), ...wayFaults(lying[i]!.name, way, places[place]!, cloth));
   });
+  faults.push(...offPrint(layout, places, cloth, nameOf));
   const order = lying.slice().sort((a, b) => a.bounds.from[0] - b.bounds.from[0]);
   for (let i = 0; i < order.length; i++) {
     const one = order[i]!;
@@ -54,13 +55,64 @@ export function layoutFaults(layout: Layout, places: readonly Place[], cloth: Cl
   return faults;
 }
 
+/** The fold lies where it was asked for, and leaves cloth on both sides. */
+function foldFaults({ foldAt }: Layout, cloth: Cloth): string[] {
+  if (foldAt === undefined) return [];
+  if (cloth.fold !== 'partly' || !(foldAt > 0 && foldAt <= (cloth.width / 2) * (1 + 1e-9))) return ['The fold lies where this cloth cannot be folded.'];
+  return cloth.foldAt !== undefined && cloth.foldAt !== foldAt ? ['The fold does not lie where it was asked for.'] : [];
+}
+
+/** Of the cloth as it lies: how wide, and how much of that from the fold is double. */
+function spread({ width, fold, foldAt }: Cloth): { lying: number; double: number } {
+  if (fold === 'open') return { lying: width, double: 0 };
+  if (fold === 'crosswise') return { lying: width, double: width };
+  const double = fold === 'lengthwise' ? width / 2 : Math.min(foldAt ?? width / 2, width / 2);
+  return { lying: width - double, double };
+}
+
+/** Layers, nap and shrinkage, from the cloth itself and not from what the places allow. */
+function wayFaults(name: string, { turn, stretch }: Way, { layers = 1 }: Place, cloth: Cloth): string[] {
+  const faults: string[] = [];
+  const upright = Math.cos((turn * Math.PI) / 180) > 1e-9;
+  if (cloth.oneWay && (!upright || (layers === 2 && cloth.fold === 'crosswise'))) faults.push(`${name} lies against the one way of the cloth.`);
+  const { along = 0, across = 0 } = cloth.shrinkage ?? {};
+  const [longer, wider] = stretch ?? [1, 1];
+  if (Math.abs(longer * (1 - along) - 1) > 1e-9 || Math.abs(wider * (1 - across) - 1) > 1e-9) faults.push(`${name} is not laid larger by what the cloth will shrink.`);
+  return faults;
+}
+
+/** Points with one mark lie at one place of the print. */
+function offPrint({ laid }: Layout, places: readonly Place[], { width, repeat }: Cloth, nameOf: (place: number) => string): string[] {
+  if (!repeat) return [];
+  const faults: string[] = [];
+  const first = new Map<string, { name: string; at: Point }>();
+  for (const { place, way, at } of laid) {
+    for (const { mark, at: own } of places[place]?.matches ?? []) {
+      const [point] = laidOutline([own], way, at);
+      const other = first.get(mark);
+      if (!other) {
+        first.set(mark, { name: nameOf(place), at: point! });
+        continue;
+      }
+      const off = ([repeat.along, repeat.across] as const).some((every, axis) => every > 0 && Math.abs(fromWhole((point![axis]! - other.at[axis]!) / every)) * every > MOST_OUTSIDE * Math.max(width, every));
+      if (off) faults.push(`${nameOf(place)} does not meet the print at “${mark}” where ${other.name} does.`);
+    }
+  }
+  return faults;
+}
+
+const fromWhole = (value: number): number => value - Math.round(value);
+
 function outside(one: Lying, layout: Layout, place: Place, cloth: Cloth): string[] {
-  const width = clothWidth(cloth);
+  const { lying: width, double } = spread(cloth);
   const slack = MOST_OUTSIDE * width;
   const rounding = 1e-9 * Math.max(width, layout.length);
   const { from, to } = one.bounds;
   if (from[0] < -rounding || from[1] < -slack || to[1] > width + slack || to[0] > layout.length + rounding) return [`${one.name} sticks out of the cloth.`];
-  if (place.onFold && Math.abs(from[1]) > slack) return [`${one.name} does not lie on the fold.`];
+  const layers = place.layers ?? (cloth.fold === 'open' ? 1 : 2);
+  if (layers === 2 && to[1] > double + slack) return [cloth.fold === 'open' ? `${one.name} is to be cut from two layers, and the cloth is not folded.` : `${one.name} is to be cut from two layers and lies where there is one.`];
+  if (layers === 1 && from[1] < double - slack) return [`${one.name} is to be cut from one layer and lies where there are two.`];
+  if (place.onFold && (cloth.fold === 'open' || cloth.fold === 'crosswise' || Math.abs(from[1]) > slack)) return [`${one.name} does not lie on the fold.`];
   if (cloth.remnant) {
     const beyond = difference(closed(one.outline), closed(cloth.remnant)).reduce((sum, polygon) => sum + polygonArea(polygon), 0);
     if (beyond > MOST_OVERLAP * one.area) return [`${one.name} sticks out of the remnant.`];

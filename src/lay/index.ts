@@ -4,10 +4,11 @@
  * The search itself is in `workers/lay`.
  */
 export { layoutFaults, MOST_OVERLAP } from './check.ts';
+export { bandOf, clothLength, clothOf, clothWidth, foldDepth, lengthUsed, stretchOf } from './cloth.ts';
 export { layFaults, MOST_OUTLINES, MOST_PLACES, MOST_POINTS } from './faults.ts';
 export { areaOf, boundsOf, laidOutline } from './outline.ts';
-export { clothWidth, placesOf, waysOf } from './places.ts';
+export { foldChoices, placesOf, waysOf } from './places.ts';
 export { readPublished } from './published.ts';
 export type { Published } from './published.ts';
 export type { LayAnswer, LayNews, LayRequest, LayWorker } from './protocol.ts';
-export type { Aim, Cloth, Cut, Laid, Layout, Outline, Piece, Place, Point, Rectangle, Way } from './types.ts';
+export type { Aim, Cloth, Cut, Fold, Laid, Layout, Match, Outline, Piece, Place, Point, Rectangle, Repeat, Shrinkage, Way } from './types.ts';

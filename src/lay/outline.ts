@@ -28,11 +28,12 @@ export function areaOf(outline: Outline): number {
 }
 
 /** The outline as it lies on the cloth. */
-export function laidOutline(outline: Outline, { turn, mirrored }: Way, at: Point): Outline {
+export function laidOutline(outline: Outline, { turn, mirrored, stretch }: Way, at: Point): Outline {
   const [cos, sin] = turnOf(turn);
+  const [longer, wider] = stretch ?? [1, 1];
   return outline.map(([along, across]) => {
     const side = mirrored ? -across : across;
-    return [along * cos - side * sin + at[0], along * sin + side * cos + at[1]];
+    return [(along * cos - side * sin) * longer + at[0], (along * sin + side * cos) * wider + at[1]];
   });
 }
 

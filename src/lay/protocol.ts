@@ -20,6 +20,8 @@ export interface LayNews {
   readonly density: number;
   /** Places weighed so far, in millions. */
   readonly weighed: number;
+  /** What is laid, when the fold or the pieces are the search's own choice; else it is `placesOf` the request. */
+  readonly places?: readonly Place[];
 }
 
 export type LayAnswer =

@@ -20,7 +20,36 @@ export interface Piece {
   readonly count: number;
   /** Allowed turns in degrees, anticlockwise; 0 lies as drawn. */
   readonly turns: readonly number[];
+  /** Points that meet the print: on cloth with a repeat, points with the same mark lie at the same place of the print. */
+  readonly matches?: readonly Match[];
 }
+
+export interface Match {
+  /** On the piece, in its outline's coordinates. */
+  readonly at: Point;
+  /** What pieces that meet there have in common, such as “side seam”. */
+  readonly mark: string;
+}
+
+/** How far the print or check repeats, on the cloth as it is laid; 0: not in this direction. */
+export interface Repeat {
+  readonly along: number;
+  readonly across: number;
+}
+
+/** Of the cloth as it is laid, the part that washing takes away, 0 to less than 1: 0.03 is 3 %. */
+export interface Shrinkage {
+  readonly along: number;
+  readonly across: number;
+}
+
+/**
+ * Lengthwise: selvedge to selvedge, the fold at across = 0. Partly: the same
+ * with the fold only `foldAt` deep; the rest lies single behind the folded part.
+ * Crosswise: end to end, the fold across the cloth at along = 0. Each place in
+ * a folded part is cut from two layers, the lower one mirrored.
+ */
+export type Fold = 'open' | 'lengthwise' | 'partly' | 'crosswise';
 
 export interface Cloth {
   /** Usable, between the selvedges, opened out. */
@@ -35,8 +64,12 @@ export interface Cloth {
   readonly oneWay: boolean;
   /** Both sides alike, so that a piece may be laid face down. */
   readonly alike: boolean;
-  /** Folded lengthwise the fold is at across = 0, and each place is cut from two layers. */
-  readonly fold: 'open' | 'lengthwise';
+  readonly fold: Fold;
+  /** Folded partly: how deep, from the fold to where the single part begins. Left out: the search tries a few. */
+  readonly foldAt?: number;
+  readonly repeat?: Repeat;
+  /** Pieces are laid on the cloth before it shrinks, larger by what it will lose. */
+  readonly shrinkage?: Shrinkage;
   /** Between pieces. */
   readonly gap: number;
 }
@@ -56,12 +89,18 @@ export interface Place {
   readonly ways: readonly Way[];
   /** True when the edge at across = 0 has to lie on the cloth's fold. */
   readonly onFold: boolean;
+  /** From how many layers one place is cut; from two come the piece and its mirror image. */
+  readonly layers?: 1 | 2;
+  /** The piece's own points that meet the print. */
+  readonly matches?: readonly Match[];
 }
 
-/** Mirrored across the grain first (across becomes −across), then turned anticlockwise. */
+/** Mirrored across the grain first (across becomes −across), then turned anticlockwise, then stretched. */
 export interface Way {
   readonly turn: number;
   readonly mirrored: boolean;
+  /** On cloth that will shrink: times longer along and across the cloth, after the turn. `laidOutline` heeds it. */
+  readonly stretch?: Point;
 }
 
 export interface Laid {
@@ -81,7 +120,9 @@ export interface Rectangle {
 
 export interface Layout {
   readonly laid: readonly Laid[];
-  /** The cloth's length that is used, from its cut end to the furthest piece. */
+  /** As it lies, from the cut end (folded crosswise: from the fold) to the furthest piece; `lengthUsed` tells the cloth it takes. */
   readonly length: number;
   readonly left?: Rectangle;
+  /** Cloth folded partly: where the search has put the fold. Its places are those of `clothOf(cloth, layout)`. */
+  readonly foldAt?: number;
 }

@@ -16,6 +16,7 @@ import { joined, setCells, unchanged } from './outcome.ts';
 import type { Outcome } from './outcome.ts';
 import { EditRefused } from './refused.ts';
 import { addSheet, moveSheet, removeSheet, renameSheet, setAbout, setWidth } from './sheets.ts';
+import { recordsFollow, setRecord } from './set-record.ts';
 import { setFilter, setFrozen, setHidden } from './showing.ts';
 import { changeStructure } from './structure.ts';
 import type { Applied, Book, Edit } from './types.ts';
@@ -54,6 +55,10 @@ function applyMany({ edits }: Extract<Edit, { do: 'many' }>, book: Book): Outcom
 }
 
 function outcomeOf(edit: Edit, book: Book): Outcome {
+  return recordsFollow(edit, book, ownOutcomeOf(edit, book), ownOutcomeOf);
+}
+
+function ownOutcomeOf(edit: Edit, book: Book): Outcome {
   switch (edit.do) {
     case 'setCells': return setCells(book, edit.sheet, edit.cells);
     case 'insertRows':
@@ -77,6 +82,7 @@ function outcomeOf(edit: Edit, book: Book): Outcome {
     case 'setFilter': return setFilter(edit, book);
     case 'setSettings': return setSettings(edit, book);
     case 'setTitle': return setTitle(edit, book);
+    case 'setRecord': return setRecord(edit, book);
     case 'many': return applyMany(edit, book);
     // Not in this version's types, but a journal may have been written by a later one.
     default: throw new EditRefused('This version of the workbook does not know that kind of change.');

@@ -8,6 +8,7 @@ import {
   BOOK_FORMAT, FILE_VERSION, areaSchema, filterSchema, frozenSchema, fullCellSchema, hiddenSchema, kindSchema, lineSchema, nextSheetIdSchema,
   plainCellSchema, settingsSchema, sheetIdSchema, widthSchema,
 } from './schema.ts';
+import { KINDS } from './records/index.ts';
 
 const said = <T extends v.GenericSchema>(schema: T, description: string) => v.pipe(schema, v.description(description) as never) as unknown as T;
 
@@ -43,6 +44,7 @@ export const bookFileSchema = v.pipe(
       kind: kindSchema,
       area: v.nullable(said(areaSchema, '[sheet, top, left, bottom, right], counted from 0; null when the cells were removed')),
     })),
+    records: v.optional(said(v.array(v.union(Object.entries(KINDS).map(([kind, { schema }]) => v.object({ kind: v.literal(kind), id: v.pipe(v.string(), v.nonEmpty()), data: schema })))), 'what is kept besides the cells; not there when there is nothing')),
   }),
   v.title('A workbook of Tape & Tally'),
   v.description('Only what was typed is in the file; everything else is worked out from it.'),

@@ -15,14 +15,15 @@ import type { Book } from './types.ts';
 export const MOST_FILE_BYTES = 100_000_000;
 
 export function bookText(book: Book): string {
-  const { format, version, sheets, names, ...head } = writeBook(book);
+  const { format, version, sheets, names, records, ...head } = writeBook(book);
   const line = (key: string, value: unknown) => `${JSON.stringify(key)}: ${JSON.stringify(value)}`;
-  const file: BookFile = { format, version, ...head, sheets, names };
+  const file: BookFile = { format, version, ...head, sheets, names, ...(records && { records }) };
   return `{\n${[
     line('format', format), line('version', version), line('checksum', crc32(JSON.stringify(file))),
     ...Object.entries(head).map(([key, value]) => line(key, value)),
     `"sheets": ${list(sheets.map(sheetText))}`,
     `"names": ${list(names.map((name) => JSON.stringify(name)))}`,
+    ...(records ? [`"records": ${list(records.map((record) => JSON.stringify(record)))}`] : []),
   ].join(',\n')}\n}\n`;
 }
 

@@ -10,11 +10,14 @@ import type { Room } from './file-cells.ts';
 import { LIMITS, counted } from './limits.ts';
 import { nameTextFault, numbered, sheetTextFault, sortNames, tidyName } from './names.ts';
 import { Problems } from './problems.ts';
+import { KINDS, isRecordKind } from './records/index.ts';
+import type { BookRecord } from './records/index.ts';
 import {
   BOOK_FORMAT, FILE_VERSION, areaSchema, headSchema, kindSchema, lineSchema, nextSheetIdSchema, read, recordSchema,
   settingsSchema, sheetIdSchema, versionSchema,
 } from './schema.ts';
 import type { FileCell, FileWidth } from './schema.ts';
+import { tidyRecord } from './set-record.ts';
 import type { Area, Book, Filter, Frozen, Hidden, NamedArea, Settings, Sheet, SheetId } from './types.ts';
 
 export interface SheetFile {
@@ -46,6 +49,7 @@ export interface BookFile {
   readonly nextSheetId: SheetId;
   readonly sheets: readonly SheetFile[];
   readonly names: readonly NameFile[];
+  readonly records?: readonly BookRecord[];
 }
 
 export interface ReadBook {
@@ -56,7 +60,7 @@ export interface ReadBook {
 }
 
 export function writeBook(book: Book): BookFile {
-  const { id, title, person, settings, nextSheetId, sheets, names } = book;
+  const { id, title, person, settings, nextSheetId, sheets, names, records } = book;
   return {
     format: BOOK_FORMAT, version: FILE_VERSION, id, title, person, settings, nextSheetId,
     sheets: sheets.map((sheet) => ({
@@ -67,6 +71,7 @@ export function writeBook(book: Book): BookFile {
     names: names.map(({ name, kind, area }) => ({
       name, kind, area: area && [area.sheet, area.top, area.left, area.bottom, area.right],
     })),
+    ...(records && { records }),
   };
 }
 
@@ -74,12 +79,12 @@ export function writeBook(book: Book): BookFile {
  * The sentence that refuses a file of another kind or of a later version;
  * `null` when it can be read.
  */
-export function refusal(json: unknown, format: string, what: string): string | null {
+export function refusal(json: unknown, format: string, upTo: number, what: string): string | null {
   const head = read(headSchema, json);
   if (head?.format !== format) return `This is not a ${what} of Tape & Tally.`;
   const version = read(versionSchema, head['version']);
-  return version !== undefined && version > FILE_VERSION
-    ? `This ${what} was written by a later version of Tape & Tally (its format is ${version}, this one reads up to ${FILE_VERSION}): open it there, or bring this one up to date.`
+  return version !== undefined && version > upTo
+    ? `This ${what} was written by a later version of Tape & Tally (its format is ${version}, this one reads up to ${upTo}): open it there, or bring this one up to date.`
     : null;
 }
 
@@ -182,9 +187,25 @@ function readNames(value: unknown, known: ReadonlyMap<unknown, SheetId>, problem
   return sortNames([...names.values()]);
 }
 
+function readRecords(value: unknown, problems: Problems): readonly BookRecord[] {
+  const list: unknown[] = Array.isArray(value) ? value : [];
+  if (value !== undefined && !Array.isArray(value)) problems.add('What the workbook keeps besides its cells could not be read.');
+  const records = new Map<string, BookRecord>();
+  list.forEach((entry, at) => {
+    const from = read(recordSchema, entry);
+    const record = from ? tidyRecord(from['kind'], from['id'], from['data']) : null;
+    const key = record ? `${record.kind} ${record.id}` : '';
+    const called = isRecordKind(from?.['kind']) ? ` (${KINDS[from['kind']].called})` : '';
+    if (!record || records.has(key)) problems.add(`Entry ${at + 1}${called} of what the workbook keeps besides its cells could not be read and was left out.`);
+    else if (records.size < LIMITS.records) records.set(key, record);
+  });
+  if (records.size < list.length && list.length > LIMITS.records) problems.add(`Of what the workbook keeps besides its cells the first ${LIMITS.records} were kept.`);
+  return [...records.values()];
+}
+
 /** Never throws, whatever it is given. Trusts nothing but what the schema lets through. */
 export function readBook(json: unknown): ReadBook {
-  const refused = refusal(json, BOOK_FORMAT, 'workbook file');
+  const refused = refusal(json, BOOK_FORMAT, FILE_VERSION, 'workbook file');
   if (refused !== null) return { book: null, problems: [refused] };
   const problems = new Problems();
   const file = read(recordSchema, json) ?? {};
@@ -197,11 +218,13 @@ export function readBook(json: unknown): ReadBook {
   if (!settings) problems.add('How lengths are to show could not be read; each shows in the unit it was typed in.');
   const { sheets, known } = readSheets(file['sheets'], problems);
   const names = readNames(file['names'], known, problems);
+  const records = readRecords(file['records'], problems);
   const least = Math.max(...sheets.map((sheet) => sheet.id)) + 1;
   const next = read(nextSheetIdSchema, file['nextSheetId']) ?? least;
   const book: Book = {
     id, title, person, settings: settings ?? { show: 'own', inchStep: 8 },
     sheets, names, nextSheetId: Math.max(next, least),
+    ...(records.length > 0 && { records }),
   };
   return { book, problems: problems.list() };
 }

@@ -24,6 +24,8 @@ export { Lines, aroundLines, seenCells, seenIn, shownBetween, unseenIn } from '.
 export type { Seen } from './seen.ts';
 export { countOf, inRuns, joinRuns, normalRuns, runsOf, withoutRun } from './runs.ts';
 export { focusOf, labelOf } from './label.ts';
+export { recordCalled, recordsOf, tidyRecord } from './set-record.ts';
+export * from './records/index.ts';
 export { copyFrom, cutEdit, pasteEdit, pastedArea, pastedLines } from './clip.ts';
 export type { Clip } from './clip.ts';
 export { NO_HISTORY, entryOf, record, redo, undo } from './history.ts';

@@ -5,7 +5,10 @@ import { areaAt, sameArea } from './area.ts';
 import { cellAt, nameCalled, sheetById } from './book.ts';
 import { sameAcknowledged } from './cells.ts';
 import { LIMITS, plural } from './limits.ts';
+import { KINDS } from './records/index.ts';
+import type { RecordKindCard } from './records/index.ts';
 import { NO_RUNS, countOf } from './runs.ts';
+import { recordCalled } from './set-record.ts';
 import type { Area, Book, Cell, CellChange, Edit, Runs, SheetId } from './types.ts';
 
 function calledSheet(book: Book, id: SheetId): string {
@@ -58,6 +61,14 @@ function labelOfFrozen({ sheet, rows, columns }: Extract<Edit, { do: 'setFrozen'
   return `keep ${kept.join(' and ')} of ${calledSheet(book, sheet)} in view`;
 }
 
+function labelOfRecord({ kind, id, data }: Extract<Edit, { do: 'setRecord' }>, book: Book): string {
+  const card = KINDS[kind] as RecordKindCard<unknown>;
+  const old = recordCalled(book, kind, id);
+  const title = card.title(data ?? old);
+  const what = title === '' ? card.called : `${card.called}, ${title}`;
+  return data === null ? `take away ${what}` : old === undefined ? `keep ${what}` : `change ${what}`;
+}
+
 /** In lower case, without a full stop: "type in B4 of Fit". `book` is the workbook before the edit. */
 export function labelOf(edit: Edit, book: Book): string {
   switch (edit.do) {
@@ -88,6 +99,7 @@ export function labelOf(edit: Edit, book: Book): string {
       : `show also rows that do not match in ${calledSheet(book, edit.sheet)}`;
     case 'setSettings': return 'change how lengths show';
     case 'setTitle': return 'change the title';
+    case 'setRecord': return labelOfRecord(edit, book);
     case 'many': return edit.label;
   }
 }
@@ -155,7 +167,8 @@ export function focusOf(edit: Edit, book: Book): Area | null {
     case 'setName': return edit.target?.area ?? nameCalled(book, edit.name)?.area ?? null;
     case 'renameName': return nameCalled(book, edit.name)?.area ?? null;
     case 'setSettings':
-    case 'setTitle': return null;
+    case 'setTitle':
+    case 'setRecord': return null;
     case 'many':
       for (const part of edit.edits) {
         const area = focusOf(part, book);

@@ -19,6 +19,7 @@ export const LIMITS = {
   /** Rows, and columns, that can be kept in view; more would leave no room for the rest. */
   frozen: 40,
   sheets: 250,
+  records: 2_000,
   /** Digits after the decimal mark that a look may ask for. */
   decimals: 10,
   /** Places in all rows of a file, empty ones counted up to the last filled one: what fits in a page's memory. */

@@ -1,13 +1,13 @@
 /** What was there before some step of the ledger, put back: a change like any other, to be undone like any other. */
 import { cellName, isFormula, rewriteReferences } from '../formula/index.ts';
-import type { ChangeOfReferences } from '../formula/index.ts';
 import { apply } from './apply.ts';
 import { cellAt, sheetById } from './book.ts';
 import { appliedBy, bookBefore, netSteps, takesBack } from './ledger.ts';
 import type { Step } from './ledger.ts';
 import { placeAfter, placeBefore } from './places.ts';
 import { EditRefused } from './refused.ts';
-import type { Book, CellAddress, Edit } from './types.ts';
+import { changeOfReferences } from './set-record.ts';
+import type { Area, Book, CellAddress, Edit } from './types.ts';
 
 const STRANGE = 'That time cannot be gone back to: what was done since does not fit this workbook.';
 
@@ -75,7 +75,7 @@ function follow(formula: string, start: CellAddress | null, before: Book, edit: 
   let [raw, book, place] = [formula, before, start];
   for (const each of single(edit)) {
     const own = place && sheetById(book, place.sheet);
-    const change = own && changeOf(each, place!, book);
+    const change = own && changeOfReferences(each, book, each.do === 'moveCells' && isAt(each.from, place!));
     if (own && change) raw = rewriteReferences(raw, own, book.sheets, change);
     book = apply(each, book).book;
     place = place && placeAfter(each, place);
@@ -87,19 +87,5 @@ function single(edit: Edit): readonly Edit[] {
   return edit.do === 'many' ? edit.edits.flatMap(single) : [edit];
 }
 
-/** What an edit does to references; `null` when nothing. */
-function changeOf(edit: Edit, place: CellAddress, book: Book): ChangeOfReferences | null {
-  switch (edit.do) {
-    case 'insertRows': case 'removeRows': case 'insertColumns': case 'removeColumns':
-    case 'moveRows': case 'moveColumns':
-    case 'renameSheet': return edit;
-    case 'removeSheet': return { do: 'removeSheet', sheet: edit.sheet };
-    case 'moveCells': {
-      const { sheet, top, left, bottom, right } = edit.from;
-      const formulaMoves = place.sheet === sheet && place.row >= top && place.row <= bottom && place.col >= left && place.col <= right;
-      return { ...edit, formulaMoves };
-    }
-    case 'renameName': return { do: 'renameName', from: edit.name, to: edit.to, names: book.names.map(({ name }) => name) };
-    default: return null;
-  }
-}
+const isAt = ({ sheet, top, left, bottom, right }: Area, place: CellAddress): boolean => (
+  place.sheet === sheet && place.row >= top && place.row <= bottom && place.col >= left && place.col <= right);

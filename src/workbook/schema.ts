@@ -11,8 +11,9 @@ import type { Acknowledged, Condition, Filter, FilterTest, Frozen, Hidden, Look,
 
 export const BOOK_FORMAT = 'tape-and-tally/workbook';
 export const TEMPLATE_FORMAT = 'tape-and-tally/template';
-/** The version written; every version up to it is read. */
-export const FILE_VERSION = 1;
+/** The versions written; every version up to them is read. Of workbooks 2 came with records. */
+export const FILE_VERSION = 2;
+export const TEMPLATE_VERSION = 1;
 
 const index = (limit: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(limit - 1), v.transform((n) => n + 0));
 const row = index(LIMITS.rows);

@@ -4,7 +4,7 @@ import { fileCell, fullRoom, rowsFromFile, showingFromFile, widthsFromFile } fro
 import { refusal } from './file.ts';
 import { nameTextFault, sheetTextFault, tidyName } from './names.ts';
 import { Problems } from './problems.ts';
-import { FILE_VERSION, TEMPLATE_FORMAT, blockSchema, kindSchema, lineSchema, noteSchema, read, recordSchema } from './schema.ts';
+import { TEMPLATE_FORMAT, TEMPLATE_VERSION, blockSchema, kindSchema, lineSchema, noteSchema, read, recordSchema } from './schema.ts';
 import type { FileCell, FileWidth } from './schema.ts';
 import type { Template, TemplateName } from './templates.ts';
 
@@ -57,7 +57,7 @@ function readSheet(value: unknown, problems: Problems): Template['sheet'] {
 
 /** Never throws, whatever it is given. */
 export function readTemplate(json: unknown): ReadTemplate {
-  const refused = refusal(json, TEMPLATE_FORMAT, 'template file');
+  const refused = refusal(json, TEMPLATE_FORMAT, TEMPLATE_VERSION, 'template file');
   if (refused !== null) return { template: null, problems: [refused] };
   const problems = new Problems();
   const file = read(recordSchema, json) ?? {};
@@ -68,7 +68,7 @@ export function readTemplate(json: unknown): ReadTemplate {
   if (note === undefined) problems.add("The template's note could not be read.");
   const needs = readNeeds(file['needs'], problems);
   const template: Template = {
-    format: TEMPLATE_FORMAT, version: FILE_VERSION,
+    format: TEMPLATE_FORMAT, version: TEMPLATE_VERSION,
     name: fault === null ? given : 'Template',
     note: note ?? '',
     sheet: readSheet(file['sheet'], problems),

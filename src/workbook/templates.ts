@@ -11,7 +11,7 @@ import { LIMITS, counted } from './limits.ts';
 import { numbered, sheetTextFault, tidyName } from './names.ts';
 import { mustHaveSheet } from './outcome.ts';
 import { EditRefused } from './refused.ts';
-import { FILE_VERSION, TEMPLATE_FORMAT } from './schema.ts';
+import { TEMPLATE_FORMAT, TEMPLATE_VERSION } from './schema.ts';
 import type { FileCell, FileWidth } from './schema.ts';
 import type { Book, CellChange, Edit, Frozen, Hidden, NamedArea, Sheet, SheetId } from './types.ts';
 
@@ -24,7 +24,7 @@ export interface TemplateName {
 
 export interface Template {
   readonly format: typeof TEMPLATE_FORMAT;
-  readonly version: typeof FILE_VERSION;
+  readonly version: typeof TEMPLATE_VERSION;
   /** Also what a sheet started from it is called. */
   readonly name: string;
   /** What it is for. */
@@ -102,7 +102,7 @@ export function templateFrom(book: Book, id: SheetId, name: string, note: string
     cells.push(fileCell(row, col, { ...withoutAcknowledged(cell), raw: tokens.map((token) => withoutSheet(token, sheet.name)).join('') }));
   }
   return {
-    format: TEMPLATE_FORMAT, version: FILE_VERSION, name: tidyName(name), note,
+    format: TEMPLATE_FORMAT, version: TEMPLATE_VERSION, name: tidyName(name), note,
     sheet: {
       cells, widths: widthsToFile(sheet),
       ...(sheet.about && { about: sheet.about }), ...(sheet.hidden && { hidden: sheet.hidden }), ...(sheet.frozen && { frozen: sheet.frozen }),

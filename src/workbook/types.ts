@@ -5,6 +5,7 @@
  * Rows and columns count from 0 here; people and formulas count from 1 and A.
  */
 import type { UnitCode } from '../quantities/index.ts';
+import type { BookRecord } from './records/index.ts';
 
 /** Given once, never used again within a workbook, so that a renamed sheet is still the same sheet. */
 export type SheetId = number;
@@ -145,6 +146,8 @@ export interface Book {
   /** In the order of their folded names. */
   readonly names: readonly NamedArea[];
   readonly nextSheetId: SheetId;
+  /** Besides the cells, in the order in which they came; not there when there are none. */
+  readonly records?: readonly BookRecord[];
 }
 
 export interface CellChange {
@@ -153,6 +156,9 @@ export interface CellChange {
   /** `null` empties the cell. */
   readonly cell: Cell | null;
 }
+
+type SetRecord = BookRecord extends infer One ? One extends BookRecord
+  ? { readonly do: 'setRecord'; readonly kind: One['kind']; readonly id: string; readonly data: One['data'] | null; readonly at?: number } : never : never;
 
 /**
  * The only way to change a workbook. Plain data, so that it can be kept in the
@@ -184,6 +190,8 @@ export type Edit =
   | { readonly do: 'setFilter'; readonly sheet: SheetId; readonly filter: Filter | null }
   | { readonly do: 'setSettings'; readonly settings: Settings }
   | { readonly do: 'setTitle'; readonly title: string; readonly person: string }
+  /** One more record, another in its place, or (`data: null`) none any more. `at`: its place when it is new. */
+  | SetRecord
   | { readonly do: 'many'; readonly label: string; readonly edits: readonly Edit[] };
 
 /**

@@ -1,7 +1,8 @@
 /** Small workbooks for the tests, and random edits of them. */
 import fc from 'fast-check';
+import { columnName } from '../../../src/formula/index.ts';
 import { EditRefused, apply, cellAt, emptyBook, fillEdit, findAll, filterEdit, replaceEdit, sheetById, sortEdit } from '../../../src/workbook/index.ts';
-import type { Area, Book, Cell, CellChange, Edit, FindQuery, Look, NamedArea, PlainValue, SheetId } from '../../../src/workbook/index.ts';
+import type { Area, Book, Cell, CellChange, Edit, FindQuery, Look, NamedArea, PlainValue, SheetId, Ticket } from '../../../src/workbook/index.ts';
 
 /** Freezes all of it, so that a change in place throws. */
 export function frozen<T>(value: T): T {
@@ -96,7 +97,7 @@ export interface Seed {
 }
 
 const flat = {
-  kind: fc.nat(50), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
+  kind: fc.nat(53), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
   name: fc.constantFrom(...NAMES), to: fc.constantFrom(...NAMES), sheetName: fc.constantFrom(...SHEET_NAMES),
   cells: fc.array(change, { minLength: 1, maxLength: 6 }),
 };
@@ -165,8 +166,16 @@ function wishedFrom(from: Seed, book: Book): Edit {
     case 43: return replaceEdit(book, findAll(book, FIND), FIND, to);
     case 44: return filterEdit(book, { ...block, bottom: row + 4 }, [{ col, test: 'has', text: 'a' }], valuesOf(book, sheet), (r, c) => sheetText(book, sheet, r, c));
     case 45: case 46: return { do: 'acknowledge', sheet, row, col, pins: from.other === 5 ? [] : [{ print: to, note: name }] };
+    case 47: case 48: return { do: 'setRecord', kind: 'ticket', id: String(from.other % 3), data: from.count === 4 ? null : ticketOf(from) };
     default: return { do: 'setCells', sheet, cells };
   }
+}
+
+/** Its formulas say their sheet, as a record's do. */
+function ticketOf({ row, col, count, sheetName, to, cells }: Seed): Ticket {
+  const cell = `${columnName(col)}${row + 1}`;
+  const texts = cells.map((each) => each.cell?.raw ?? '').filter((raw) => raw.startsWith('='));
+  return { leftOut: [`=Fit!${cell}`, `='${sheetName.replaceAll("'", "''")}'!$${columnName(col + 1)}$${row + count}:${cell}`], pictures: [`=${to} + Skirt!${cell}`, ...texts] };
 }
 
 const sheetText = (book: Book, sheet: SheetId, row: number, col: number): string => cellAt(sheetById(book, sheet)!, row, col)?.raw ?? '';
