@@ -37,7 +37,7 @@ export function engineInWords(desk: Desk): string {
     case 'working': return 'Working it out…';
     case 'stopped': return 'Results have stopped: reload the page.';
     case 'restarting': return 'Starting the sums again…';
-    default: return 'Getting ready…';
+    default: return desk.results.areLast ? 'As worked out last time; working it out again…' : 'Getting ready…';
   }
 }
 

@@ -9,7 +9,7 @@ import {
   EditRefused, NO_HISTORY, apply, entryOf, historyAfter, namesLost, record, redo, undo,
   type Applied, type Area, type Book, type Edit, type Effect, type History, type HistoryStep, type LostName, type Sheet, type SheetId, type Step,
 } from '../workbook/index.ts';
-import { Results, type ChangeSet, type Supervisor } from '../reckoning/index.ts';
+import { Results, type ChangeSet, type SheetChanges, type Supervisor } from '../reckoning/index.ts';
 import type { KeepState, Keeper } from '../keeping/index.ts';
 import type { Selection } from '../grid/index.ts';
 import type { ShowAs } from '../quantities/index.ts';
@@ -159,6 +159,12 @@ export class Desk extends EventTarget {
       if (loaded?.problems.length) this.say(loaded.problems.join(' '));
       this.remember(await keeper.steps());
     }, (error: unknown) => this.say(error instanceof Error ? error.message : String(error)));
+  }
+
+  /** What was worked out before the page was opened, of the same workbook, until the engine answers. */
+  showLast(sheets: readonly SheetChanges[]): void {
+    this.results.showLast(sheets);
+    this.#changed();
   }
 
   setAsideCount(count: number): void {

@@ -1,10 +1,11 @@
 /** Start: the look, the workbook that was kept (or the demo garment), the page; then the engine. */
 import { tokens } from '../look/index.ts';
-import { Database, Keeper, KeepingTrouble, Shelf, TemplateStore, askToPersist, claim, newBookId } from '../keeping/index.ts';
+import { Database, Keeper, KeepingTrouble, ResultStore, Shelf, TemplateStore, askToPersist, claim, newBookId } from '../keeping/index.ts';
 import { Supervisor, startReckonWorker } from '../reckoning/index.ts';
 import { addressOf, bookAtAddress, goTo, warnBeforeLeaving } from './address.ts';
 import { Desk } from './desk.ts';
 import { takeDroppedFiles } from './dropped-files.ts';
+import { keepLastResults, showLastResults } from './last-results.ts';
 import { NewVersion } from './new-version.ts';
 import { App } from './shell.ts';
 import { fetchMorePanels } from './more-panels.ts';
@@ -17,6 +18,7 @@ restoreTheme();
 const database = new Database();
 const keeper = new Keeper(database);
 const shelf = new Shelf(database);
+const results = new ResultStore(database);
 const { desk, problems, from } = await openDesk();
 
 const app = new App();
@@ -27,6 +29,8 @@ document.body.append(app);
 const engine = new Supervisor({ start: startReckonWorker, book: () => desk.book });
 desk.attach(engine, keeper);
 engine.open();
+if (from === 'kept') await showLastResults(desk, keeper, results);
+keepLastResults(desk, keeper, results);
 
 if (from === 'nothing') {
   // Typing into a stand-in would only hide the workbook that could not be read.

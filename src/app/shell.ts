@@ -230,7 +230,7 @@ export class App extends LitElement {
   #sheetView(): SheetView {
     const { desk } = this;
     const reach = this.#reaches.get(desk.sheetId);
-    const seen = [desk.sheet, desk.results.revision, desk.book.settings, desk.waiting, reach];
+    const seen = [desk.sheet, desk.results.revision, desk.results.areLast, desk.book.settings, desk.waiting, reach];
     if (!this.#view || seen.some((each, at) => each !== this.#seen[at])) {
       this.#seen = seen;
       this.#view = sheetView(desk.sheet, desk.results, desk.showAs, desk.waiting, reach);

@@ -7,7 +7,7 @@
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from 'idb';
 import { KeepingTrouble, troubleFrom } from './trouble.ts';
 
-export const VERSION = 2;
+export const VERSION = 3;
 
 /** A whole workbook as it was after the edit `seq`. */
 export interface Snapshot {
@@ -76,6 +76,14 @@ export interface StoredTemplate {
   readonly template: unknown;
 }
 
+/** What was worked out last of a workbook, for the next start. */
+export interface StoredResults {
+  readonly book: string;
+  /** The edit after which it was. */
+  readonly seq: number;
+  readonly results: unknown;
+}
+
 export interface Stores extends DBSchema {
   books: { key: string; value: Snapshot };
   journal: { key: [string, number]; value: JournalEntry };
@@ -83,6 +91,7 @@ export interface Stores extends DBSchema {
   aside: { key: number; value: SetAside; indexes: { book: string } };
   templates: { key: string; value: StoredTemplate };
   history: { key: [string, number]; value: StoredStep; indexes: { weight: [string, number, number] } };
+  results: { key: string; value: StoredResults };
 }
 
 type Name = StoreNames<Stores>;
@@ -103,8 +112,9 @@ const STEPS: readonly ((database: IDBPDatabase<Stores>, transaction: Upgrade) =>
     // The weight in the key: what is to be dropped is found without reading any of it.
     database.createObjectStore('history', { keyPath: ['book', 'seq'] }).createIndex('weight', ['book', 'seq', 'weight']);
   },
-  () => {
-    // The same stores. The journal has kinds of edits that earlier pages do not know: records, and rows put in order.
+  (database) => {
+    // Besides, the journal has kinds of edits that earlier pages do not know: records, and rows put in order.
+    database.createObjectStore('results', { keyPath: 'book' });
   },
 ];
 

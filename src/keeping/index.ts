@@ -12,6 +12,8 @@ export { Shelf, daysLeft, newBookId } from './shelf.ts';
 export type { ShelfBook } from './shelf.ts';
 export { putBack } from './put-back.ts';
 export type { PutBack } from './put-back.ts';
+export { ResultStore } from './result-store.ts';
+export type { BookAt } from './result-store.ts';
 export { TemplateStore } from './template-store.ts';
 export type { OwnTemplate } from './template-store.ts';
 export { KeepingTrouble } from './trouble.ts';

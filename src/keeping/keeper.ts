@@ -6,6 +6,7 @@ import { writeBook, type Book, type Edit, type Step } from '../workbook/index.ts
 import type { Database, JournalEntry, SetAside, ShelfCard } from './database.ts';
 import { readAside, readStored } from './journal.ts';
 import { makeAgain, replay } from './replay.ts';
+import type { BookAt } from './result-store.ts';
 import { readSteps } from './step-store.ts';
 import { KeepingTrouble, type Why } from './trouble.ts';
 import { Writer, type Kept, type WriterOptions } from './writer.ts';
@@ -54,6 +55,12 @@ export class Keeper extends EventTarget {
     const { trouble, waiting, keptAt } = this.#writer;
     if (trouble) return { state: 'not kept', why: trouble.why, sentence: trouble.sentence, waiting };
     return waiting > 0 ? { state: 'keeping', waiting } : { state: 'kept', at: keptAt };
+  }
+
+  /** The open workbook and its last edit, when all of it is on the disk. */
+  get at(): BookAt | null {
+    const kept = this.#kept;
+    return kept && !kept.whole && kept.stored === kept.seq && this.state.state === 'kept' ? { book: kept.id, seq: kept.seq } : null;
   }
 
   /**

@@ -141,13 +141,14 @@ export class Shelf {
   }
 
   #removeBinned(which: (card: ShelfCard) => boolean): Promise<void> {
-    return this.#database.write(['shelf', 'books', 'journal', 'history', 'aside'], async (transaction) => {
+    return this.#database.write(['shelf', 'books', 'journal', 'history', 'results', 'aside'], async (transaction) => {
       const cards = await transaction.objectStore('shelf').getAll();
       for (const card of cards) {
         if (card.binnedAt === undefined || !which(card)) continue;
         await transaction.objectStore('books').delete(card.id);
         await transaction.objectStore('journal').delete(journalOf(card.id));
         await transaction.objectStore('history').delete(journalOf(card.id));
+        await transaction.objectStore('results').delete(card.id);
         const aside = transaction.objectStore('aside');
         for (const key of await aside.index('book').getAllKeys(card.id)) await aside.delete(key);
         await transaction.objectStore('shelf').delete(card.id);

@@ -5,8 +5,9 @@
  * again from the workbook. May import quantities, formula and workbook.
  */
 export * from './protocol.ts';
+export { readLast } from './last-results.ts';
 export { Results } from './results.ts';
 export type { PinnedCell } from './pins.ts';
 export { Supervisor, StateEvent, ChangesEvent, USUAL_LIMITS, type Limits, type SupervisorState } from './supervisor.ts';
 export { WorkerLost } from './worker-lost.ts';
-export { startReckonWorker } from './worker-url.ts';
+export { startLayWorker, startReckonWorker } from './worker-url.ts';

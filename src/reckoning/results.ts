@@ -5,6 +5,7 @@
 import type { Effect, SheetId } from '../workbook/types.ts';
 import { Block, blockNumber, placeIn, resultIn, withRowsInserted, withRowsRemoved, type Column } from './block.ts';
 import { GONE, movesResults, placesAfter, sheetIsKept } from './follow.ts';
+import { sheetResults } from './last-results.ts';
 import { Pins } from './pins.ts';
 import { RowStamps } from './row-stamps.ts';
 import { KIND, type ChangeSet, type Result, type SheetChanges } from './protocol.ts';
@@ -12,6 +13,7 @@ import { KIND, type ChangeSet, type Result, type SheetChanges } from './protocol
 export class Results {
   #sheets = new Map<SheetId, (Column | undefined)[]>();
   #revision = -1;
+  #areLast = false;
   /** Moves made here that the worker has not answered for yet, oldest first. */
   #ahead: { readonly revision: number; readonly effects: readonly Effect[] }[] = [];
   readonly #stamps = new RowStamps();
@@ -21,6 +23,11 @@ export class Results {
   /** The workbook revision that the last ChangeSet taken in answers; -1 before the first. */
   get revision(): number {
     return this.#revision;
+  }
+
+  /** What is here was worked out before the page was opened. */
+  get areLast(): boolean {
+    return this.#areLast;
   }
 
   /** Another number whenever a result of the row may be another, so that what was made of them can be kept until then. */
@@ -39,6 +46,7 @@ export class Results {
   apply(changes: ChangeSet): boolean {
     if (changes.revision <= this.#revision) return false;
     this.#revision = changes.revision;
+    this.#areLast = false;
     this.#ahead = this.#ahead.filter(({ revision }) => revision > changes.revision);
     this.#stamps.next();
     if (changes.whole) {
@@ -51,6 +59,32 @@ export class Results {
       if (sheetIsKept(sheet.sheet, ahead)) this.#take(sheet, ahead);
     }
     return true;
+  }
+
+  /** What was worked out the last time, to be seen until the worker has answered; then all of it is forgotten. */
+  showLast(sheets: readonly SheetChanges[]): void {
+    if (this.#revision !== -1) return;
+    this.#areLast = true;
+    this.#stamps.next();
+    const ahead = this.#ahead.flatMap(({ effects }) => effects);
+    for (const sheet of sheets) if (sheetIsKept(sheet.sheet, ahead)) this.#take(sheet, ahead);
+  }
+
+  /** All results, to be shown the next time; `null` when there are more than `most`, or none yet. */
+  toKeep(most: number): readonly SheetChanges[] | null {
+    if (this.#revision === -1) return null;
+    const sheets: SheetChanges[] = [];
+    let count = 0;
+    for (const [id, columns] of this.#sheets) {
+      const blocks = columns.reduce((sum, column) => sum + (column?.reduce((all, block) => all + (block ? 1 : 0), 0) ?? 0), 0);
+      // Looked at before anything is written out: there may be millions.
+      if (blocks > most) return null;
+      const sheet = sheetResults(id, columns, this.pins.of(id));
+      count += sheet.row.length;
+      if (count > most) return null;
+      sheets.push(sheet);
+    }
+    return sheets;
   }
 
   /**

@@ -15,7 +15,7 @@ const NONE: readonly BookRecord[] = [];
 
 /** All records of one kind, in the order in which they came. */
 export function recordsOf<K extends RecordKind>(book: Book, kind: K): readonly { readonly id: string; readonly data: RecordData[K] }[] {
-  return (book.records ?? NONE).filter((record): record is Extract<BookRecord, { kind: K }> => record.kind === kind);
+  return (book.records ?? NONE).filter((record) => record.kind === kind) as unknown as readonly { readonly id: string; readonly data: RecordData[K] }[];
 }
 
 export function recordCalled<K extends RecordKind>(book: Book, kind: K, id: string): RecordData[K] | undefined {
