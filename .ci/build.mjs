@@ -7,7 +7,8 @@ import { copyFile, mkdir, readFile, readdir, rm, writeFile } from 'node:fs/promi
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { bundleOffline } from './bundle-offline.mjs';
-import { bundlePage, bundleWorker } from './bundle-page.mjs';
+import { bundlePage, bundleWorkers } from './bundle-page.mjs';
+import { placeFonts } from './place-fonts.mjs';
 import { headersFile, policy } from './policy.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -22,15 +23,19 @@ const MANIFEST = {
 await rm(out, { recursive: true, force: true });
 await mkdir(out, { recursive: true });
 
-const worker = await bundleWorker({ root, out });
-const { entry, start } = await bundlePage({ root, out, worker });
+const workers = await bundleWorkers({ root, out });
+const { entry, start } = await bundlePage({ root, out, workers });
+
+const { style, fonts } = await placeFonts({ from: `${root}src/look/fonts/`, out });
 
 const html = (await readFile(`${root}src/index.html`, 'utf8'))
   .replace('./app/main.ts', `./${entry}`)
+  .replace('./look/fonts/fonts.css', `./${style}`)
   .replace('<link rel="icon"', [
     `<meta http-equiv="Content-Security-Policy" content="${policy()}">`,
     // All of the start at once, not one after the other as each is read.
     ...start.filter((file) => file !== entry).map((file) => `<link rel="modulepreload" href="./${file}">`),
+    ...fonts.map((file) => `<link rel="preload" href="./${file}" as="font" type="font/woff2" crossorigin>`),
     '<link rel="manifest" href="./app.webmanifest">', '<link rel="icon"',
   ].join('\n    '));
 await writeFile(`${out}/index.html`, html);

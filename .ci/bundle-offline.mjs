@@ -4,8 +4,8 @@ import { getManifest } from 'workbox-build';
 
 export async function bundleOffline({ root, out }) {
   const { manifestEntries, warnings } = await getManifest({
-    globDirectory: out, globPatterns: ['*.{html,js,svg,webmanifest}'], globIgnores: ['service-worker.js'],
-    dontCacheBustURLsMatching: /-[\w-]{8}\.js$/, maximumFileSizeToCacheInBytes: 4_000_000,
+    globDirectory: out, globPatterns: ['*.{html,js,css,svg,woff2,webmanifest}'], globIgnores: ['service-worker.js'],
+    dontCacheBustURLsMatching: /-[\w-]{8}\.(js|css|woff2)$/, maximumFileSizeToCacheInBytes: 4_000_000,
   });
   if (warnings.length > 0) throw new Error(warnings.join('\n'));
   const bundle = await rolldown({

@@ -1,6 +1,6 @@
 /**
  * Bundles the page: what the first sight of it needs as one chunk, and each part
- * that comes later as chunks of its own; and the engine's worker, as one file.
+ * that comes later as chunks of its own; and each worker, as one file.
  */
 import { rolldown } from 'rolldown';
 import { leanTemplates } from './lean-templates.mjs';
@@ -10,16 +10,21 @@ import { slimEngineInBuild } from './slim-engine.mjs';
 const PURE = /\/src\/(formula|keeping|lay|pictures|quantities|reckoning|sewing|tables|workbook)\//;
 const ENTRY = '/src/app/main.ts';
 const WORKER_URL = /\/src\/reckoning\/worker-url\.ts$/;
-const WORKER_IN_SOURCE = "'../../workers/reckon/reckon.worker.ts'";
+/** The workers by the names that their files get. */
+const WORKERS = { reckon: 'workers/reckon/reckon.worker.ts', 'lay-worker': 'workers/lay/lay.worker.ts' };
 
-/** Points the page at the worker's hashed name. */
-const workerAddress = (worker) => ({
-  name: 'worker-address',
+/** Points the page at the workers' hashed names. */
+const workerAddresses = (workers) => ({
+  name: 'worker-addresses',
   transform: {
     filter: { id: WORKER_URL },
     handler(source, path) {
-      if (!source.includes(WORKER_IN_SOURCE)) throw new Error(`${path} no longer names the worker as ${WORKER_IN_SOURCE}; change .ci/bundle-page.mjs with it.`);
-      return { code: source.replace(WORKER_IN_SOURCE, `'./${worker}'`), map: null };
+      const code = Object.entries(workers).reduce((text, [name, file]) => {
+        const inSource = `'../../${WORKERS[name]}'`;
+        if (!text.includes(inSource)) throw new Error(`${path} no longer names a worker as ${inSource}; change .ci/bundle-page.mjs with it.`);
+        return text.replace(inSource, `'./${file}'`);
+      }, source);
+      return { code, map: null };
     },
   },
 });
@@ -39,14 +44,14 @@ const bundling = (root, input) => ({ cwd: root, input, platform: 'browser', tsco
 const chunksOf = ({ output }) => output.filter(({ type }) => type === 'chunk');
 
 /**
- * @param worker file name of the engine's worker
+ * @param workers file names of the workers
  * @returns the file that starts the page, and all that is fetched with it
  */
-export async function bundlePage({ root, out, worker }) {
+export async function bundlePage({ root, out, workers }) {
   const bundle = await rolldown({
     ...bundling(root, { page: ENTRY.slice(1) }),
     treeshake: { moduleSideEffects: [{ test: PURE, sideEffects: false }] },
-    plugins: [workerAddress(worker), leanTemplates()],
+    plugins: [workerAddresses(workers), leanTemplates()],
   });
   try {
     const parted = chunksOf(await bundle.generate(WRITTEN));
@@ -61,13 +66,18 @@ export async function bundlePage({ root, out, worker }) {
   }
 }
 
-/** @returns the worker's file name */
-export async function bundleWorker({ root, out }) {
-  const bundle = await rolldown({ ...bundling(root, { reckon: 'workers/reckon/reckon.worker.ts' }), plugins: [slimEngineInBuild] });
-  try {
-    const [{ fileName }] = chunksOf(await bundle.write({ ...WRITTEN, dir: out }));
-    return fileName;
-  } finally {
-    await bundle.close();
+/** @returns the workers' file names by their names */
+export async function bundleWorkers({ root, out }) {
+  const files = {};
+  // One by one: each is to be whole in its file.
+  for (const [name, source] of Object.entries(WORKERS)) {
+    const bundle = await rolldown({ ...bundling(root, { [name]: source }), plugins: [slimEngineInBuild] });
+    try {
+      const [{ fileName }] = chunksOf(await bundle.write({ ...WRITTEN, dir: out }));
+      files[name] = fileName;
+    } finally {
+      await bundle.close();
+    }
   }
+  return files;
 }

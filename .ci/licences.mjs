@@ -17,6 +17,8 @@ const COMPATIBLE = new Set([
 /** Packages whose manifest does not say it, looked at by hand. A version that was not looked at fails again. */
 const LOOKED_AT = {
   'splaytree-ts@1.0.2': { licence: 'BSD-3-Clause', why: 'its LICENSE file is that text; the manifest misspells the name' },
+  'inter-ui@4.1.1': { licence: 'OFL-1.1', why: 'a typeface, which stands beside the program with its own licence' },
+  '@fontsource-variable/literata@5.3.0': { licence: 'OFL-1.1', why: 'a typeface, which stands beside the program with its own licence' },
   'only@0.0.2': { licence: 'not said', why: 'a tool of the development server, in nothing that is given to others' },
 };
 

@@ -26,7 +26,7 @@ const ALWAYS = { 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 'no-ref
  * fetch, and only the app's own files.
  */
 export function headersOf(name) {
-  const always = { ...ALWAYS, 'Cache-Control': /-[\w-]{8}\.js(\.map)?$/.test(name) ? 'public, max-age=31536000, immutable' : 'no-cache' };
+  const always = { ...ALWAYS, 'Cache-Control': /-[\w-]{8}\.(js(\.map)?|css|woff2)$/.test(name) ? 'public, max-age=31536000, immutable' : 'no-cache' };
   if (name === 'service-worker.js') return { ...always, 'Content-Security-Policy': "default-src 'none'; script-src 'self'; connect-src 'self'" };
   return /\.(html|js)$/.test(name) ? { ...always, 'Content-Security-Policy': policy({ 'frame-ancestors': "'self'" }) } : always;
 }

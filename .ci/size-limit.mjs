@@ -9,12 +9,16 @@ import { fileURLToPath } from 'node:url';
 const dist = fileURLToPath(new URL('../dist/', import.meta.url));
 const html = readFileSync(`${dist}index.html`, 'utf8');
 const scripts = readdirSync(dist).filter((name) => name.endsWith('.js'));
+const fonts = readdirSync(dist).filter((name) => name.endsWith('.woff2'));
 const start = scripts.filter((name) => html.includes(name));
 const worker = scripts.filter((name) => name.startsWith('reckon-'));
+const lay = scripts.filter((name) => name.startsWith('lay-worker-'));
 const one = (name, files, limit) => ({ name, path: files.map((file) => `../dist/${file}`), limit, gzip: true });
 
 export default [
   one('Start of the page: its script and style', [...start, 'index.html'], '147 kB'),
   one('Worker: the engine', worker, '270 kB'),
-  one('Everything else, fetched after the start', scripts.filter((name) => !start.includes(name) && !worker.includes(name)), '155 kB'),
+  one('Worker: the lay', lay, '60 kB'),
+  { ...one('Fonts', fonts, '80 kB'), gzip: false },
+  one('Everything else, fetched after the start', scripts.filter((name) => !start.includes(name) && !worker.includes(name) && !lay.includes(name)), '155 kB'),
 ];

@@ -5,6 +5,7 @@ import { Supervisor, startReckonWorker } from '../reckoning/index.ts';
 import { addressOf, bookAtAddress, goTo, warnBeforeLeaving } from './address.ts';
 import { Desk } from './desk.ts';
 import { takeDroppedFiles } from './dropped-files.ts';
+import { comeBack, rememberPlace } from './last-place.ts';
 import { keepLastResults, showLastResults } from './last-results.ts';
 import { NewVersion } from './new-version.ts';
 import { App } from './shell.ts';
@@ -20,6 +21,9 @@ const keeper = new Keeper(database);
 const shelf = new Shelf(database);
 const results = new ResultStore(database);
 const { desk, problems, from } = await openDesk();
+
+if (from === 'kept') comeBack(desk);
+rememberPlace(desk);
 
 const app = new App();
 app.desk = desk;

@@ -46,9 +46,9 @@ const dark = css`
 export const tokens = css`
   :root {
     ${light}
-    --face: 'DejaVu Sans', 'Segoe UI', system-ui, sans-serif;
-    --face-title: 'DejaVu Serif', Georgia, serif;
-    --face-sum: 'DejaVu Sans Mono', ui-monospace, monospace;
+    --face: Inter, system-ui, sans-serif;
+    --face-title: Literata, Inter, Georgia, serif;
+    --face-sum: ui-monospace, 'DejaVu Sans Mono', monospace;
     --size-small: 0.8rem;
     --size: 0.9rem;
     --size-large: 1.1rem;

@@ -35,7 +35,7 @@ export const referenceStyles = css`
   .try textarea { width: 100%; font-family: var(--face-sum); resize: vertical; min-height: 34px; field-sizing: content; }
   .try .result { margin: var(--gap-2) 0; min-height: 1.9em; }
   .try .result p { margin: 0; }
-  .try .answer { font: 600 1.25rem/1.3 var(--face-title); overflow-wrap: anywhere; }
+  .try .answer { font: 600 1.25rem/1.3 var(--face); overflow-wrap: anywhere; }
   .try .answer small { font: 400 var(--size) var(--face); color: var(--soft); margin-left: var(--gap-2); }
   .try > p:last-child { margin-bottom: 0; }
   .tools { display: flex; flex-wrap: wrap; gap: var(--gap-2); }

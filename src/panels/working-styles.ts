@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const workingStyles = css`
   :host { display: block; padding: 14px 16px 24px; }
   h2 { overflow-wrap: anywhere; }
-  .answer { font: 600 1.5rem/1.2 var(--face-title); margin: var(--gap-2) 0; overflow-wrap: anywhere; }
+  .answer { font: 600 1.5rem/1.2 var(--face); margin: var(--gap-2) 0; overflow-wrap: anywhere; }
   .answer small { font: 400 1rem var(--face); color: var(--soft); margin-left: var(--gap-2); }
   .answer.words { font-size: 1rem; }
   ol { list-style: none; margin: var(--gap-2) 0; padding: var(--gap-2) var(--gap-3); background: var(--tissue); border-radius: var(--round); }
