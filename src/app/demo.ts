@@ -35,6 +35,7 @@ export function demoBook(id: string): Book {
     if (cells.length) perform({ do: 'setCells', sheet, cells });
   }
   perform({ do: 'removeSheet', sheet: blank });
+  linden.marks.forEach((mark, at) => perform({ do: 'setRecord', kind: 'mark', id: String(at), data: mark }));
   return book;
 }
 

@@ -10,16 +10,16 @@ import { cellName } from '../formula/index.ts';
 import type { TemplateStore } from '../keeping/index.ts';
 import type { FunctionCard } from '../reckoning/index.ts';
 import { Kept, joinEntryLine, type ColumnWidth, type CommitDetail, type EntryLine, type Grid, type SheetView } from '../grid/index.ts';
-import { cellAt, type SheetId } from '../workbook/index.ts';
+import { cellAt, type Area, type SheetId } from '../workbook/index.ts';
 import { banner, engineInWords, remarkOn } from './banner.ts';
 import { COMMANDS, command } from './commands.ts';
 import { CellWishes } from './cell-wishes.ts';
 import { Clipboard } from './clipboard.ts';
 import type { CommandList } from './command-list.ts';
-import { Comparing } from './comparing.ts';
 import type { Desk } from './desk.ts';
 import { Dialogs } from './dialogs.ts';
 import { Explaining } from './explaining.ts';
+import { firstMarks } from './first-marks.ts';
 import { functionIn } from './function-reference.ts';
 import { head } from './head.ts';
 import { KeepDialogs } from './keep-dialogs.ts';
@@ -52,10 +52,9 @@ export class App extends LitElement {
 
   readonly #over = new Over(this);
   readonly keyboard = new OnScreenKeyboard(this);
-  readonly #comparing = new Comparing();
   readonly #clipboard = new Clipboard();
   readonly #cells = new CellWishes(this, () => this.desk);
-  readonly #dialogs = new Dialogs(this, () => this.desk, () => this.#comparing);
+  readonly #dialogs = new Dialogs(this, () => this.desk);
   readonly keep = new KeepDialogs(this, () => this.desk);
   readonly #panels = new SidePanels(this, () => this.desk, { show: (panel) => this.#show(panel), hide: () => this.#close() });
   readonly #printing = new Printing(this, () => this.desk);
@@ -77,18 +76,14 @@ export class App extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.desk.addEventListener('change', this.#changed);
-    this.desk.addEventListener('results', this.#results);
     this.desk.addEventListener('loss', this.#losing.ask);
-    this.#comparing.addEventListener('change', this.#changed);
     this.#unbindKeys = tinykeys(window, Object.fromEntries(COMMANDS.filter(({ keys, native }) => keys && !native).map(({ keys, id }) => [keys!, (event: KeyboardEvent) => this.#key(event, id)])), { ignore: () => false });
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.desk.removeEventListener('change', this.#changed);
-    this.desk.removeEventListener('results', this.#results);
     this.desk.removeEventListener('loss', this.#losing.ask);
-    this.#comparing.removeEventListener('change', this.#changed);
     this.#unbindKeys();
   }
 
@@ -132,6 +127,7 @@ export class App extends LitElement {
         @tt-run=${(event: CustomEvent<{ id: string }>) => { this.#over.show(null); this.#run(event.detail.id); }}></tt-sheet-list>
       ${this.#over.has('sheets') ? html`<button class="veil" aria-label="Close the list of sheets" @click=${this.#over.close}></button>` : nothing}
       <main ?inert=${whole}>
+        ${firstMarks(desk, (area) => this.#goTo(area), (id) => this.#run(id))}
         <tt-entry-line .place=${cellName(row, col)} .name=${nameOf(book, desk.area)} .label=${rowLabel(sheet, row, col)} .sheet=${sheet.id} .row=${row} .col=${col}
           .raw=${raw} .fault=${result.kind === 'error' ? this.#explaining.faultLine(result.sentence) : remark} ?remark=${result.kind !== 'error'} .cards=${this.cards} .names=${names}
           .sheets=${sheets} ?readonly=${desk.reading !== null}></tt-entry-line>
@@ -140,10 +136,8 @@ export class App extends LitElement {
           ?readonly=${desk.reading !== null}></tt-grid>
       </main>
       <aside class=${this.#over.has('panel') ? 'open' : ''} @keydown=${this.#over.escape} ?inert=${whole} aria-label=${panelTitle(this.panel)}>
-        ${this.panel === 'working' || comparing ? html`<button class="panel-close" @click=${this.#over.close}>Close</button>` : nothing}
-        ${comparing
-          ? html`<tt-side-by-side .comparison=${this.#comparing.comparison} .as=${desk.showAs} .candidate=${this.#candidate()}></tt-side-by-side>`
-          : this.panel !== 'working' ? this.#panels.render(this.panel)
+        ${this.panel === 'working' ? html`<button class="panel-close" @click=${this.#over.close}>Close</button>` : nothing}
+        ${this.panel !== 'working' ? this.#panels.render(this.panel)
           : html`<tt-working .heading=${rowLabel(sheet, row, col)} .place=${`${sheet.name} ${cellName(row, col)}`} .raw=${raw} .result=${result}
               .working=${this.#explaining.working} .mends=${this.#explaining.mends} .causeKeys=${this.#explaining.causeKeys} .remark=${remark} .note=${cell?.note ?? ''} .as=${showAsFor(cell, desk.showAs)}></tt-working>`}
       </aside>
@@ -183,21 +177,14 @@ export class App extends LitElement {
     this.#clipboard.listen(renderRoot, desk);
     this.#cells.listen(renderRoot);
     on<{ text?: string; area?: typeof desk.area }>('tt-go', ({ text, area }) => {
-      if (area) desk.selectArea(area);
-      else if (text !== undefined) goTo(desk, text);
-      this.grid.focus();
-      // Also when it was active already, and has been scrolled away from.
-      void this.updateComplete.then(() => this.grid.reveal(desk.selection.focus));
+      if (area) this.#goTo(area);
+      else if (text !== undefined) this.#goTo(text);
     });
     on<{ text: string }>('tt-name', ({ text }) => {
       nameSelection(desk, text);
       this.grid.focus();
     });
     on('tt-close', () => this.#close());
-    on<Parameters<Comparing['change']>[0]>('tt-compare', (change) => {
-      this.#comparing.change(change, { sheet: desk.sheetId, ...desk.selection.focus }, desk.book);
-      this.#compare();
-    });
     on<{ at: number }>('tt-mend', ({ at }) => { this.#explaining.mend(at); this.grid.focus(); });
     this.#typing.listen(renderRoot);
     this.#losing.listen(renderRoot);
@@ -238,15 +225,13 @@ export class App extends LitElement {
     return this.#view;
   }
 
-  #candidate(): string {
+  #goTo(place: Area | string): void {
     const { desk } = this;
-    const { row, col } = desk.selection.focus;
-    return cellAt(desk.sheet, row, col)?.raw ? placeName(desk.book, { sheet: desk.sheetId, row, col }) : '';
-  }
-
-  #compare(): void {
-    const { desk } = this;
-    if (this.panel === 'side-by-side' && desk.engine) void this.#comparing.refresh(desk.book, desk.engine);
+    if (typeof place === 'string') goTo(desk, place);
+    else desk.selectArea(place);
+    this.grid.focus();
+    // Also when it was active already, and has been scrolled away from.
+    void this.updateComplete.then(() => this.grid.reveal(desk.selection.focus));
   }
 
   #show(panel: PanelName): void {
@@ -283,8 +268,8 @@ export class App extends LitElement {
       openCommands: () => this.commandList.open(desk),
       openReference: () => this.#openReference(),
       compare: () => {
-        this.#show(this.panel === 'side-by-side' ? 'working' : 'side-by-side');
-        this.#compare();
+        if (this.panel === 'side-by-side') this.#close();
+        else this.#panels.more.open('side-by-side');
       },
       setTheme,
     });
@@ -312,7 +297,6 @@ export class App extends LitElement {
   }
 
   readonly #changed = () => this.requestUpdate();
-  readonly #results = () => this.#compare();
 }
 
 declare global {

@@ -8,6 +8,7 @@
  * same workbook object.
  */
 import { acknowledge } from './acknowledge.ts';
+import { keptLays, laysChanged } from './kept-lays.ts';
 import { checkLine } from './limits.ts';
 import { moveCells } from './move.ts';
 import { moveLines } from './move-lines.ts';
@@ -19,7 +20,7 @@ import { addSheet, moveSheet, removeSheet, renameSheet, setAbout, setWidth } fro
 import { recordsFollow, setRecord } from './set-record.ts';
 import { setFilter, setFrozen, setHidden } from './showing.ts';
 import { changeStructure } from './structure.ts';
-import type { Applied, Book, Edit } from './types.ts';
+import type { Applied, Book, Edit, Effect } from './types.ts';
 
 function setSettings({ settings: { show, inchStep, decimalMark } }: Extract<Edit, { do: 'setSettings' }>, book: Book): Outcome {
   const old = book.settings;
@@ -92,5 +93,6 @@ function ownOutcomeOf(edit: Edit, book: Book): Outcome {
 /** Throws `EditRefused`. */
 export function apply(edit: Edit, book: Book): Applied {
   const { book: after, undo, effects } = outcomeOf(edit, book);
-  return { book: after, inverse: joined(undo, edit.do === 'many' ? edit.label : ''), effects };
+  const told: readonly Effect[] = laysChanged(book, after) ? [...effects, { do: 'layouts', kept: keptLays(after) }] : effects;
+  return { book: after, inverse: joined(undo, edit.do === 'many' ? edit.label : ''), effects: told };
 }

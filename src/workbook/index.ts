@@ -24,6 +24,8 @@ export { Lines, aroundLines, seenCells, seenIn, shownBetween, unseenIn } from '.
 export type { Seen } from './seen.ts';
 export { countOf, inRuns, joinRuns, normalRuns, runsOf, withoutRun } from './runs.ts';
 export { focusOf, labelOf } from './label.ts';
+export { keptLays } from './kept-lays.ts';
+export type { KeptLay, KeptLays } from './kept-lays.ts';
 export { recordCalled, recordsOf, tidyRecord } from './set-record.ts';
 export * from './records/index.ts';
 export { copyFrom, cutEdit, pasteEdit, pastedArea, pastedLines } from './clip.ts';

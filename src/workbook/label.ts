@@ -64,7 +64,8 @@ function labelOfFrozen({ sheet, rows, columns }: Extract<Edit, { do: 'setFrozen'
 function labelOfRecord({ kind, id, data }: Extract<Edit, { do: 'setRecord' }>, book: Book): string {
   const card = KINDS[kind] as RecordKindCard<unknown>;
   const old = recordCalled(book, kind, id);
-  const title = card.title(data ?? old);
+  const shown = data ?? old;
+  const title = shown === undefined ? '' : card.title(shown);
   const what = title === '' ? card.called : `${card.called}, ${title}`;
   return data === null ? `take away ${what}` : old === undefined ? `keep ${what}` : `change ${what}`;
 }

@@ -5,6 +5,7 @@
  * Rows and columns count from 0 here; people and formulas count from 1 and A.
  */
 import type { UnitCode } from '../quantities/index.ts';
+import type { KeptLays } from './kept-lays.ts';
 import type { BookRecord } from './records/index.ts';
 
 /** Given once, never used again within a workbook, so that a renamed sheet is still the same sheet. */
@@ -213,7 +214,9 @@ export type Effect =
   /** The sheets as they are now; the engine adds, removes and renames to match. New sheets come with their cells in a `cells` effect after this one. */
   | { readonly do: 'sheets'; readonly sheets: readonly { readonly id: SheetId; readonly name: string }[] }
   /** `null`: the name is gone. `area: null`: it is there but what it pointed at was removed. */
-  | { readonly do: 'name'; readonly name: string; readonly target: { readonly area: Area | null } | null };
+  | { readonly do: 'name'; readonly name: string; readonly target: { readonly area: Area | null } | null }
+  /** Every layout that is kept, and every drawn shape, from now on. */
+  | { readonly do: 'layouts'; readonly kept: KeptLays };
 
 export interface Applied {
   readonly book: Book;

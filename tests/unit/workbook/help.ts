@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { columnName } from '../../../src/formula/index.ts';
 import { EditRefused, apply, cellAt, emptyBook, fillEdit, findAll, filterEdit, replaceEdit, sheetById, sortEdit } from '../../../src/workbook/index.ts';
-import type { Area, Book, Cell, CellChange, Edit, FindQuery, Look, NamedArea, PlainValue, SheetId, Ticket } from '../../../src/workbook/index.ts';
+import type { Area, Book, Cell, CellChange, Edit, FindQuery, Lay, Look, NamedArea, Person, PlainValue, Shape, SheetId, Ticket } from '../../../src/workbook/index.ts';
 
 /** Freezes all of it, so that a change in place throws. */
 export function frozen<T>(value: T): T {
@@ -97,7 +97,7 @@ export interface Seed {
 }
 
 const flat = {
-  kind: fc.nat(53), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
+  kind: fc.nat(57), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
   name: fc.constantFrom(...NAMES), to: fc.constantFrom(...NAMES), sheetName: fc.constantFrom(...SHEET_NAMES),
   cells: fc.array(change, { minLength: 1, maxLength: 6 }),
 };
@@ -166,7 +166,12 @@ function wishedFrom(from: Seed, book: Book): Edit {
     case 43: return replaceEdit(book, findAll(book, FIND), FIND, to);
     case 44: return filterEdit(book, { ...block, bottom: row + 4 }, [{ col, test: 'has', text: 'a' }], valuesOf(book, sheet), (r, c) => sheetText(book, sheet, r, c));
     case 45: case 46: return { do: 'acknowledge', sheet, row, col, pins: from.other === 5 ? [] : [{ print: to, note: name }] };
-    case 47: case 48: return { do: 'setRecord', kind: 'ticket', id: String(from.other % 3), data: from.count === 4 ? null : ticketOf(from) };
+    case 47: return { do: 'setRecord', kind: 'ticket', id: String(from.other % 3), data: from.count === 4 ? null : ticketOf(from) };
+    case 48: return { do: 'setRecord', kind: 'ticks', id: String(from.other % 3), data: from.count === 4 ? null : { ticks: ticketOf(from).leftOut.map((cell) => ({ cell, was: to })) } };
+    case 49: return { do: 'setRecord', kind: 'person', id: String(from.other % 3), data: from.count === 4 ? null : personOf(from) };
+    case 50: return { do: 'setRecord', kind: 'lay', id: String(from.other % 3), data: from.count === 4 ? null : layOf(from) };
+    case 51: return { do: 'setRecord', kind: 'shape', id: String(from.other % 3), data: from.count === 4 ? null : shapeOf(from) };
+    case 54: return { do: 'setRecord', kind: 'mark', id: String(from.other % 3), data: from.count === 4 ? null : { say: to, at: ticketOf(from).leftOut[0]!, was: from.other % 2 ? to : null } };
     default: return { do: 'setCells', sheet, cells };
   }
 }
@@ -176,6 +181,34 @@ function ticketOf({ row, col, count, sheetName, to, cells }: Seed): Ticket {
   const cell = `${columnName(col)}${row + 1}`;
   const texts = cells.map((each) => each.cell?.raw ?? '').filter((raw) => raw.startsWith('='));
   return { leftOut: [`=Fit!${cell}`, `='${sheetName.replaceAll("'", "''")}'!$${columnName(col + 1)}$${row + count}:${cell}`], pictures: [`=${to} + Skirt!${cell}`, ...texts] };
+}
+
+function personOf({ row, col, count, other, name, to, sheetName, cells }: Seed): Person {
+  const raw = (cells[0]?.cell?.raw ?? '').slice(0, 200);
+  const day = `2026-0${1 + other}-0${count}`;
+  return {
+    name: sheetName, child: count === 1, notes: to,
+    sets: [{ id: `a${row}`, day, by: to, remark: '', measures: [{ of: 'waist', raw }, { of: 'her own', raw: '1/2 in' }] }, { id: 'b', day: '2026-02-01', by: '', remark: name, measures: [] }],
+    worked: [{ id: 'w', garment: name, day, sizes: [{ level: 'bust', raw: '14' }], ease: [], length: '', alterations: '', remark: '' }],
+    put: [{ of: 'waist', cell: `='${sheetName.replaceAll("'", "''")}'!${columnName(col)}${row + 1}`, raw }],
+  };
+}
+
+function layOf({ row, col, count, sheetName, name, other }: Seed): Lay {
+  const block = `${columnName(col)}${row + 1}:${columnName(col + 3)}${row + count}`;
+  return {
+    name, pieces: `=Fit!${block}`, second: other === 1 ? '' : `='${sheetName.replaceAll("'", "''")}'!${block}`,
+    cloth: { which: 'main', width: '140 cm', length: '', gap: '', shrinkAlong: '3 %', shrinkAcross: '', repeatAlong: '', repeatAcross: '', fold: 'open', foldAt: '', oneWay: false, alike: true, remnant: [], flaws: [] },
+    aim: 'least length', leftWidth: '', price: String(count), shop: '', offers: [], kept: null,
+  };
+}
+
+function shapeOf({ row, col, count, sheetName, to }: Seed): Shape {
+  return {
+    name: sheetName, file: to, from: count === 1 ? 'board' : 'file', error: 0.1 * row,
+    points: [{ x: 0, y: 0 }, { x: 100 + col, y: 0, through: { x: 80.5, y: 90 } }, { x: 0, y: 100 + row }],
+    grain: [{ x: 10, y: 5 }, { x: 10, y: 95 }], marks: [{ mark: 'side seam', x: col, y: row }],
+  };
 }
 
 const sheetText = (book: Book, sheet: SheetId, row: number, col: number): string => cellAt(sheetById(book, sheet)!, row, col)?.raw ?? '';

@@ -59,6 +59,7 @@ export class Mirror {
         case 'cells':
           for (const { row, col, raw } of effect.cells) this.#read(effect.sheet, row, col, raw);
           break;
+        case 'layouts': break;
         default: this.#shift(effect);
       }
     }
