@@ -12,7 +12,7 @@ import { slimEngine } from './slim-engine.mjs';
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 /** Packages without an ES module build; the page asks for them at these addresses. */
-const WRAPPED = { papaparse: '/__packages/papaparse.js' };
+const WRAPPED = { papaparse: '/__packages/papaparse.js', svgpath: '/__packages/svgpath.js' };
 
 const typescript = esbuildPlugin({ ts: true, target: 'es2022', tsconfig: `${root}tsconfig.json` });
 
