@@ -7,11 +7,16 @@ import type { Desk } from './desk.ts';
 import { ARRANGE_COMMANDS, FIND_COMMANDS, PIN_COMMANDS } from './arrange-commands.ts';
 import { CLIPBOARD_COMMANDS, GRID_COMMANDS, type CellScreens } from './grid-commands.ts';
 import type { MendScreens } from './explaining.ts';
+import { LAY_COMMANDS } from './lay-commands.ts';
 import { MEND_COMMANDS } from './mend-commands.ts';
 import { KEEP_COMMANDS, type KeepScreens } from './keep-commands.ts';
+import { PEOPLE_COMMANDS } from './people-commands.ts';
 import { PRINT_COMMANDS, type PrintScreens } from './print-commands.ts';
 import type { PanelScreens } from './side-panels.ts';
+import { SHOP_COMMANDS } from './to-buy-commands.ts';
+import { SIZE_CHOICE_COMMANDS } from './size-choice-commands.ts';
 import type { Theme } from './theme.ts';
+import { TRY_COMMANDS } from './try-commands.ts';
 import * as ask from './wishes.ts';
 
 /** What the shell can open; commands ask for these and know nothing of how they look. */
@@ -68,9 +73,14 @@ export const COMMANDS: readonly Command[] = [
   { id: 'undo', label: 'Undo', group: 'Workbook', keys: '$mod+KeyZ', when: (desk) => desk.history.done.length > 0, run: (desk) => desk.undo() },
   { id: 'redo', label: 'Do again', group: 'Workbook', keys: '$mod+Shift+KeyZ', when: (desk) => desk.history.undone.length > 0, run: (desk) => desk.redo() },
   ...KEEP_COMMANDS,
+  ...PEOPLE_COMMANDS,
   ...PRINT_COMMANDS,
+  ...LAY_COMMANDS,
+  ...SHOP_COMMANDS,
+  ...SIZE_CHOICE_COMMANDS,
   { id: 'rename', label: 'Rename the workbook…', group: 'Workbook', run: (_, screens) => screens.openRename() },
   { id: 'side-by-side', label: 'Side by side', group: 'Workbook', keys: 'Alt+KeyB', run: (_, screens) => screens.compare() },
+  ...TRY_COMMANDS,
   { id: 'import-chart', label: 'Size chart from a CSV file…', group: 'Workbook', run: (_, screens) => screens.openImport() },
   { id: 'names', label: 'Names…', group: 'Workbook', keys: 'Alt+KeyN', run: (_, screens) => screens.openNames() },
 

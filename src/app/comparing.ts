@@ -1,86 +1,191 @@
 /**
- * Side by side: which inputs are compared with which values, and what came of
- * it. The worker tries them out; the sheet is not touched.
+ * The panel "Side by side": which inputs are compared with which values, kept
+ * with the workbook, and what came of it. The worker tries them out; the sheet
+ * is not touched.
  */
-import type { Comparison, ComparisonChange, ComparedInput, ComparedResult } from '../panels/index.ts';
-import type { Supervisor, Trial } from '../reckoning/index.ts';
-import { cellAt, sheetById, type Book, type CellAddress } from '../workbook/index.ts';
-import { placeName, rowLabel } from './places.ts';
-import { cellName } from '../formula/index.ts';
+import { html } from 'lit';
+import type { Comparison, ComparisonChange, ComparedResult, KeptWish } from '../panels/index.ts';
+import type { Picture } from '../pictures/index.ts';
+import type { Trial } from '../reckoning/index.ts';
+import { LIMITS, MOST_CASES, cellAt, sheetById, type CellAddress, type CellChange, type ComparisonRecord, type Edit, type SheetId } from '../workbook/index.ts';
+import { mayHavePicture, picturesOf } from './compared-pictures.ts';
+import { KeptRecords } from './kept-records.ts';
+import type { MorePanel, PanelHost } from './more-panels.ts';
+import { comparisonTable } from './out-tables.ts';
+import { cellNamed, placeName } from './places.ts';
+import { cellKey, cellOf, formulaOf } from './ticks.ts';
 
 /** More than this many results are a list that nobody reads; the first ones are shown and the rest counted. */
 const MOST = 200;
 
-export class Comparing extends EventTarget {
-  comparison: Comparison = { cases: ['As it is', 'Tried'], inputs: [], outputs: null };
+const FRESH: ComparisonRecord = { title: '', cases: ['As it is', 'Tried'], against: 0, inputs: [] };
+
+export const panel = (host: PanelHost): MorePanel => new Comparing(host);
+
+/** What came of trying the cases out. */
+interface Tried {
+  readonly outputs: readonly ComparedResult[] | null;
+  readonly pictured: readonly CellAddress[];
+  readonly pictures: readonly (Picture | null)[];
+  readonly sentence?: string;
+}
+
+const NOTHING_YET: Tried = { outputs: null, pictured: [], pictures: [] };
+
+class Comparing implements MorePanel {
+  readonly #records: KeptRecords<'comparison'>;
+  #tried: Tried = NOTHING_YET;
+  /** What it was tried with: the record, and the state of the results. */
+  #of: readonly unknown[] = [];
   #asked = 0;
 
-  change(change: ComparisonChange, candidate: CellAddress | null, book: Book): void {
-    const { cases, inputs } = this.comparison;
+  constructor(private readonly host: PanelHost) {
+    this.#records = new KeptRecords(() => host.desk, 'comparison', FRESH);
+  }
+
+  opened(): void {
+    this.#of = [];
+  }
+
+  render() {
+    const { desk } = this.host;
+    const { sheetId: sheet, selection: { focus } } = desk;
+    const here = { sheet, ...focus };
+    const taken = this.#records.data.inputs.some(({ cell }) => sameCell(cellOf(desk.book, cell), here));
+    const candidate = !taken && cellAt(desk.sheet, focus.row, focus.col)?.raw ? placeName(desk.book, here) : '';
+    void this.#refresh();
+    return html`<tt-side-by-side .comparison=${this.#shown} .as=${desk.showAs} .candidate=${candidate} ?readonly=${desk.reading !== null}
+      @tt-compare=${(event: CustomEvent<ComparisonChange>) => { this.#change(event.detail); this.host.draw(); }}
+      @tt-kept=${(event: CustomEvent<KeptWish>) => { this.#records.grant(event.detail); this.host.draw(); }}
+      @tt-export-comparison=${({ target }: Event) => target?.dispatchEvent(new CustomEvent('tt-export-grid', {
+        detail: { grid: comparisonTable(this.#shown), title: `${desk.book.title} side by side` }, bubbles: true, composed: true,
+      }))}></tt-side-by-side>`;
+  }
+
+  get #shown(): Comparison {
+    const { book } = this.host.desk;
+    const { cases, against, inputs, picture } = this.#records.data;
+    const { outputs, pictured, pictures, sentence } = this.#tried;
+    return {
+      kept: this.#records.list, cases, against, outputs, pictures, sentence,
+      inputs: inputs.map(({ cell: formula, values }) => {
+        const cell = cellOf(book, formula);
+        return cell ? { cell, ...cellNamed(cell, book), now: this.#rawAt(cell), values } : { cell, label: 'A cell that is gone', place: formula.slice(1), now: '', values };
+      }),
+      pictured: pictured.map((cell) => ({ cell: formulaOf(book, cell), name: placeName(book, cell) })),
+      picture: picture ?? '',
+    };
+  }
+
+  #change(change: ComparisonChange): void {
+    const data = this.#records.data;
+    const { cases, inputs, against } = data;
+    const { desk } = this.host;
     switch (change.change) {
-      case 'value':
-        this.#set({ inputs: inputs.map((input, at) => (at === change.input ? { ...input, values: input.values.map((raw, n) => (n === change.case ? change.raw : raw)) } : input)), outputs: null });
+      case 'value': {
+        const raw = change.raw.trim() === '' ? null : change.raw;
+        this.#records.keep({ ...data, inputs: inputs.map((input, at) => (at === change.input ? { ...input, values: input.values.with(change.case, raw) } : input)) });
         break;
-      case 'case':
-        this.#set({ cases: cases.map((label, at) => (at === change.case ? change.label : label)) });
+      }
+      case 'case': this.#records.keep({ ...data, cases: cases.with(change.case, change.label) }); break;
+      case 'add-case':
+        if (cases.length >= MOST_CASES) desk.say(`There can be ${MOST_CASES} cases side by side: leave one out first.`);
+        else this.#records.keep({ ...data, cases: [...cases, `Case ${cases.length + 1}`], inputs: inputs.map((input) => ({ ...input, values: [...input.values, input.values.at(-1) ?? null] })) });
         break;
-      case 'remove-input':
-        this.#set({ inputs: inputs.filter((_, at) => at !== change.input), outputs: null });
+      case 'remove-case':
+        this.#records.keep({
+          ...data, cases: cases.toSpliced(change.case, 1), against: against === change.case ? 0 : against > change.case ? against - 1 : against,
+          inputs: inputs.map((input) => ({ ...input, values: input.values.toSpliced(change.case, 1) })),
+        });
         break;
-      case 'add-input':
-        if (candidate) this.#add(candidate, book);
+      case 'remove-input': this.#records.keep({ ...data, inputs: inputs.toSpliced(change.input, 1) }); break;
+      case 'add-input': this.#add({ sheet: desk.sheetId, ...desk.selection.focus }); break;
+      case 'against': this.#records.keep({ ...data, against: change.case }); break;
+      case 'picture': {
+        const without = { title: data.title, cases, against, inputs };
+        this.#records.keep(change.cell === '' ? without : { ...without, picture: change.cell });
         break;
+      }
+      case 'put': this.#put(change.case); break;
     }
+  }
+
+  #add(cell: CellAddress): void {
+    const data = this.#records.data;
+    const { book } = this.host.desk;
+    if (data.inputs.some((input) => sameCell(cellOf(book, input.cell), cell))) return;
+    this.#records.keep({ ...data, inputs: [...data.inputs, { cell: formulaOf(book, cell), values: data.cases.map(() => null) }] });
+  }
+
+  /** The values of a case into the sheet, as one edit. */
+  #put(index: number): void {
+    const { desk } = this.host;
+    const { cases, inputs } = this.#records.data;
+    const changes = new Map<SheetId, CellChange[]>();
+    for (const { cell: formula, values } of inputs) {
+      const cell = cellOf(desk.book, formula);
+      const raw = values[index];
+      const page = cell && sheetById(desk.book, cell.sheet);
+      if (!cell || !page || raw === null || raw === undefined) continue;
+      const { row, col } = cell;
+      changes.set(cell.sheet, [...changes.get(cell.sheet) ?? [], { row, col, cell: { ...cellAt(page, row, col), raw } }]);
+    }
+    const name = cases[index] || `case ${index + 1}`;
+    const edits = [...changes].map(([sheet, cells]): Edit => ({ do: 'setCells', sheet, cells }));
+    if (edits.length && desk.do({ do: 'many', label: `put “${name}” into the sheet`.slice(0, LIMITS.line), edits })) desk.say(`The values of “${name}” are in the sheet.`);
   }
 
   /** Asks the worker again: after a change here, or after one in the workbook. */
-  async refresh(book: Book, engine: Supervisor): Promise<void> {
-    const { inputs, cases } = this.comparison;
-    const kept = inputs.filter(({ cell }) => sheetById(book, cell.sheet));
-    if (kept.length === 0) {
-      this.#set({ inputs: kept, outputs: null, sentence: undefined });
+  async #refresh(): Promise<void> {
+    const { desk } = this.host;
+    const data = this.#records.data;
+    const of = [data, desk.results.revision, desk.book.settings, desk.engine];
+    if (!desk.engine || of.every((each, at) => each === this.#of[at])) return;
+    const sameInputs = (this.#of[0] as ComparisonRecord | undefined)?.inputs === data.inputs;
+    this.#of = of;
+    const asked = ++this.#asked;
+    const { engine, book } = desk;
+    const inputs = data.inputs.flatMap(({ cell: formula, values }) => {
+      const cell = cellOf(book, formula);
+      return cell ? [{ cell, values }] : [];
+    });
+    if (inputs.length === 0) {
+      this.#tried = { ...NOTHING_YET, ...(data.inputs.length > 0 && { sentence: 'The cells that were compared are no longer in this workbook. Leave them out, and add others.' }) };
       return;
     }
-    const asked = ++this.#asked;
+    // Old results stay while the same is asked of a sheet that changed.
+    if (!sameInputs) this.#tried = NOTHING_YET;
     try {
-      const cells = kept.map(({ cell }) => cell);
-      const dependents = await engine.dependents(cells);
-      const outputs = dependents.slice(0, MOST);
-      const trials = cases.map((label, at): Trial => ({ label, values: kept.map(({ cell, values }) => ({ cell, raw: values[at] ?? '' })) }));
-      const tried = await engine.tryOut(trials, outputs);
+      const dependents = await engine.dependents(inputs.map(({ cell }) => cell));
       if (asked !== this.#asked) return;
-      this.#set({
-        inputs: kept,
+      const outputs = dependents.slice(0, MOST);
+      const pictured = outputs.filter((cell) => mayHavePicture(this.#rawAt(cell)));
+      const shown = data.picture === undefined ? undefined : pictured.find((cell) => sameCell(cellOf(book, data.picture!), cell));
+      const trials = data.cases.map((label, at): Trial => ({ label, values: inputs.flatMap(({ cell, values }) => (values[at] === null ? [] : [{ cell, raw: values[at]! }])) }));
+      const tried = await engine.tryOut(trials, outputs, { against: data.against, ...(shown && { workings: [shown] }) });
+      if (asked !== this.#asked) return;
+      this.#tried = {
         outputs: outputs.map((cell, at): ComparedResult => ({
-          cell, ...labelled(cell, book),
+          cell, ...cellNamed(cell, book),
           results: tried.results.map((row) => row[at]!),
           differences: tried.differences.map((row) => row[at]!),
         })),
-        sentence: dependents.length === 0 ? 'No result depends on these inputs yet.'
-          : dependents.length > MOST ? `${dependents.length} results depend on these inputs; the first ${MOST} are shown.` : undefined,
-      });
+        pictured,
+        pictures: shown ? picturesOf((tried.workings ?? []).map(([working]) => working), desk.showAs) : [],
+        ...(dependents.length === 0 && { sentence: 'No result depends on these inputs yet.' }),
+        ...(dependents.length > MOST && { sentence: `${dependents.length} results depend on these inputs; the first ${MOST} are shown.` }),
+      };
     } catch (error) {
-      if (asked === this.#asked) this.#set({ outputs: null, sentence: error instanceof Error ? error.message : String(error) });
+      if (asked !== this.#asked) return;
+      this.#tried = { ...NOTHING_YET, sentence: error instanceof Error ? error.message : String(error) };
     }
+    this.host.draw();
   }
 
-  #add(cell: CellAddress, book: Book): void {
-    const { inputs, cases } = this.comparison;
-    if (inputs.some((input) => input.cell.sheet === cell.sheet && input.cell.row === cell.row && input.cell.col === cell.col)) return;
-    const sheet = sheetById(book, cell.sheet);
-    const raw = sheet ? cellAt(sheet, cell.row, cell.col)?.raw ?? '' : '';
-    const input: ComparedInput = { cell, ...labelled(cell, book), values: cases.map(() => raw) };
-    this.#set({ inputs: [...inputs, input], outputs: null, sentence: undefined });
-  }
-
-  #set(change: Partial<Comparison>): void {
-    this.comparison = { ...this.comparison, ...change };
-    this.dispatchEvent(new Event('change'));
+  #rawAt({ sheet, row, col }: CellAddress): string {
+    const page = sheetById(this.host.desk.book, sheet);
+    return (page && cellAt(page, row, col)?.raw) ?? '';
   }
 }
 
-function labelled(cell: CellAddress, book: Book): { label: string; place: string } {
-  const sheet = sheetById(book, cell.sheet);
-  if (!sheet) return { label: '', place: placeName(book, cell) };
-  return { label: rowLabel(sheet, cell.row, cell.col), place: `${sheet.name} ${cellName(cell.row, cell.col)}` };
-}
+const sameCell = (one: CellAddress | null, other: CellAddress): boolean => one !== null && cellKey(one) === cellKey(other);

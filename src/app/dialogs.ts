@@ -9,13 +9,12 @@ import { cellAt, nameCalled, nameFault, readTemplate, sheetFromTemplate, sheetNa
 import type * as Charts from './chart-edit.ts';
 import type { Screens } from './commands.ts';
 import type { KeepScreens } from './keep-commands.ts';
-import type { Comparing } from './comparing.ts';
 import type { Desk } from './desk.ts';
 import type { MendScreens } from './explaining.ts';
 import type { CellScreens } from './grid-commands.ts';
 import { fitted, tryExample } from './function-reference.ts';
 import { areaInWords, goTo, nameSelection } from './naming.ts';
-import { comparisonTable, sheetTable } from './out-tables.ts';
+import { sheetTable } from './out-tables.ts';
 import { fileName, saveFile } from './save-file.ts';
 import type { PrintScreens } from './print-commands.ts';
 import type { PanelScreens } from './side-panels.ts';
@@ -41,7 +40,7 @@ export class Dialogs {
   #trying = '';
   #tried: Tried | null = null;
 
-  constructor(private readonly host: Host, private readonly desk: () => Desk, private readonly comparing: () => Comparing) {}
+  constructor(private readonly host: Host, private readonly desk: () => Desk) {}
 
   async useStore(store: TemplateStore): Promise<void> {
     this.#store = store;
@@ -123,10 +122,7 @@ export class Dialogs {
       }
     });
     on<{ name: string; blob: Blob }>('tt-save-file', ({ name, blob }) => saveFile(name, blob));
-    on('tt-export-comparison', () => {
-      const desk = this.desk();
-      this.#showExport(comparisonTable(this.comparing().comparison), `${desk.book.title} side by side`);
-    });
+    on<{ grid: ExportTable['grid']; title: string }>('tt-export-grid', ({ grid, title }) => this.#showExport(grid, title));
     on<{ name: string }>('tt-go-name', ({ name }) => goTo(this.desk(), name));
     on<{ from: string; to: string }>('tt-rename-name', ({ from, to }) => {
       const fault = nameFault(to, this.desk().book, from);

@@ -45,6 +45,20 @@ export class KeepDialogs {
     this.#keeping = keeping;
   }
 
+  get keeping(): Keeping | null {
+    return this.#keeping;
+  }
+
+  /**
+   * Puts a workbook on the shelf and opens it in place of this one.
+   *
+   * @throws {EditRefused | KeepingTrouble} with a sentence, when nothing was done
+   */
+  async start(book: Book): Promise<void> {
+    if (!this.#keeping) throw new EditRefused('The page is still opening. Try again in a moment.');
+    await this.#add(book);
+  }
+
   get screens(): KeepScreens {
     return {
       openShelf: () => this.#open(),

@@ -6,11 +6,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { LATER, type LaterTag } from '../panels/later.ts';
 import type { Desk } from './desk.ts';
+import type { KeepDialogs } from './keep-dialogs.ts';
 import { NOT_FETCHED } from './summon.ts';
 
 /** What a panel's controller is given. */
 export interface PanelHost {
   readonly desk: Desk;
+  /** The shelf, and going to another workbook. */
+  readonly keep: Pick<KeepDialogs, 'keeping' | 'start'>;
   /** Ask to be drawn again; what changes on the desk asks by itself. */
   draw(): void;
   /** Goes back to the cells. */
@@ -37,9 +40,18 @@ interface Card {
 export type MoreName = string;
 
 export const MORE_PANELS: Readonly<Record<MoreName, Card>> = {
+  lay: { title: 'The lay', tag: 'tt-lay', place: 'whole', load: () => import('./lay.ts') },
+  'start-own': { title: 'Start my own', tag: 'tt-start-own', place: 'whole', load: () => import('./start-own.ts') },
+  'side-by-side': { title: 'Side by side', tag: 'tt-side-by-side', place: 'wide side', load: () => import('./comparing.ts') },
+  'size-choice': { title: 'Choose the size', tag: 'tt-size-choice', place: 'wide side', load: () => import('./size-choice.ts') },
+  'run-of-values': { title: 'Run of values', tag: 'tt-run-of-values', place: 'wide side', load: () => import('./run-of-values.ts') },
+  'work-back': { title: 'Work back', tag: 'tt-work-back', place: 'side', load: () => import('./work-back.ts') },
+  'to-buy': { title: 'To buy', tag: 'tt-to-buy', place: 'wide side', load: () => import('./to-buy.ts') },
+  'at-the-table': { title: 'At the table', tag: 'tt-at-the-table', place: 'whole', load: () => import('./at-the-table.ts') },
 };
 
 interface Host {
+  readonly keep: PanelHost['keep'];
   readonly renderRoot: HTMLElement | DocumentFragment;
   readonly updateComplete: Promise<unknown>;
   requestUpdate(): void;
@@ -63,6 +75,7 @@ export class MorePanels {
         const { desk } = this;
         const one = panel({
           get desk() { return desk(); },
+          keep: this.host.keep,
           draw: () => this.host.requestUpdate(),
           close: () => this.shell.hide(),
         });

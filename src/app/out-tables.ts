@@ -39,16 +39,17 @@ function typed(raw: string): OutCell {
   return raw === '' ? { kind: 'empty' } : { kind: 'text', text: raw };
 }
 
-export function comparisonTable({ cases, inputs, outputs }: Comparison): OutCell[][] {
+export function comparisonTable({ cases, inputs, outputs, against }: Comparison): OutCell[][] {
   const text = (words: string): OutCell => (words === '' ? { kind: 'empty' } : { kind: 'text', text: words });
-  const differences = cases.slice(1).map((label) => text(`${label} less ${cases[0]}`));
+  const others = cases.map((_, at) => at).filter((at) => at !== against);
+  const differences = others.map((at) => text(`${cases[at]} less ${cases[against]}`));
   return [
     [text('Place'), text('Input or result'), ...cases.map(text), ...differences],
-    ...inputs.map((input) => [text(input.place), text(input.label), ...input.values.map(text), ...differences.map(() => text(''))]),
+    ...inputs.map((input) => [text(input.place), text(input.label), ...input.values.map((raw) => text(raw ?? input.now)), ...differences.map(() => text(''))]),
     ...(outputs ?? []).map((output) => [
       text(output.place), text(output.label),
       ...output.results.map(outCell),
-      ...output.differences.slice(1).map((difference) => (difference ? outCell(difference) : text(''))),
+      ...others.map((at) => output.differences[at]).map((difference) => (difference ? outCell(difference) : text(''))),
     ]),
   ];
 }

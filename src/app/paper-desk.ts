@@ -3,7 +3,7 @@
  * of the browser while it prints. The printed pages stand in the document
  * beside the app, because rules for pages count only there.
  */
-import type { PaperHead, PrintChoice, PrintOffer, PrintPanel, Printed, TicketPicture } from '../panels/index.ts';
+import type { PaperHead, PrintChoice, PrintOffer, PrintPanel, Printed, TicketPart, TicketPicture } from '../panels/index.ts';
 import { MOST_RADIUS } from '../pictures/index.ts';
 import { inBase, readQuantity, show, showText } from '../quantities/index.ts';
 import { cellAt, type CellAddress, type Sheet } from '../workbook/index.ts';
@@ -12,7 +12,10 @@ import { pageRules } from './page-rules.ts';
 import { keepChoice, keptChoice } from './print-choice.ts';
 import { ROOM, printedSheet } from './printed-sheet.ts';
 import { sheetView } from './sheet-view.ts';
-import { ticketOf, ticketParts } from './ticket.ts';
+import { cautionTexts, ticketOf, ticketParts } from './ticket.ts';
+import { TICKET, ticketKeys, ticketRecord } from './ticket-choice.ts';
+import { shoppingList } from './to-buy-list.ts';
+import { shoppingPage } from './to-buy-text.ts';
 
 export class PaperDesk {
   readonly #paper = document.createElement('tt-paper');
@@ -21,11 +24,13 @@ export class PaperDesk {
   readonly #pictures = new Map<string, TicketPicture>();
   /** What the dialog asked to print, until it is printed. */
   #ordered: PrintChoice | null = null;
+  /** Pages that a panel made, until they are printed. */
+  #made: readonly Printed[] | null = null;
 
   constructor(private readonly desk: () => Desk) {
     document.adoptedStyleSheets.push(this.#rules);
     document.body.append(this.#panel, this.#paper);
-    this.#panel.addEventListener('tt-print-choice', (event) => void this.#choose((event as CustomEvent<PrintChoice>).detail));
+    this.#panel.addEventListener('tt-print-choice', (event) => this.#chosen((event as CustomEvent<PrintChoice>).detail));
     this.#panel.addEventListener('tt-print-now', () => this.#print());
     this.#rules.replaceSync(pageRules('', null));
   }
@@ -36,8 +41,8 @@ export class PaperDesk {
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter((each) => each !== this.#rules);
   }
 
-  async open(what: 'sheet' | 'ticket'): Promise<void> {
-    await this.#choose({ ...keptChoice(this.desk().book.id), what });
+  async open(what: 'sheet' | 'ticket' | 'list'): Promise<void> {
+    await this.#choose({ ...keptChoice(this.desk().book.id), ...this.#ticketKeys(), what });
     await this.#panel.updateComplete;
     this.#panel.open();
   }
@@ -46,13 +51,19 @@ export class PaperDesk {
   beforePrint(): void {
     const { book, sheet, showAs } = this.desk();
     const choice = this.#ordered;
-    const pages = choice ? this.#pages(choice) : [this.#sheet(sheet, ROOM.upright)];
-    this.#rules.replaceSync(pageRules(book.title, choice && { paper: choice.paper, across: acrossOf(choice) }));
+    const pages = this.#made ?? (choice ? this.#pages(choice) : [this.#sheet(sheet, ROOM.upright)]);
+    const size = choice ? { paper: choice.paper, across: acrossOf(choice) } : this.#made && { paper: keptChoice(book.id).paper, across: false };
+    this.#rules.replaceSync(pageRules(book.title, size));
     this.#paper.showNow(pages, showAs);
   }
 
   afterPrint(): void {
-    this.#ordered = null;
+    this.#ordered = this.#made = null;
+  }
+
+  printMade(pages: readonly Printed[]): void {
+    this.#made = pages;
+    window.print();
   }
 
   #print(): void {
@@ -61,12 +72,32 @@ export class PaperDesk {
     window.print();
   }
 
+  #parts(): readonly TicketPart[] {
+    const { book, results, showAs } = this.desk();
+    return ticketParts(book, results, showAs);
+  }
+
+  #ticketKeys(): Pick<PrintChoice, 'out' | 'pictures'> {
+    const { book, results, showAs } = this.desk();
+    return ticketKeys(book, this.#parts(), cautionTexts(book, results, showAs));
+  }
+
+  /** What goes on the ticket is an edit of the workbook; where nothing can be changed it holds for this once. */
+  #chosen(choice: PrintChoice): void {
+    const desk = this.desk();
+    const before = this.#panel.choice;
+    if (choice.what === 'ticket' && (choice.out !== before.out || choice.pictures !== before.pictures) && desk.reading === null) {
+      desk.do({ do: 'setRecord', kind: 'ticket', id: TICKET, data: ticketRecord(desk.book, this.#parts(), choice) });
+    }
+    void this.#choose(choice);
+  }
+
   async #choose(choice: PrintChoice): Promise<void> {
     const panel = this.#panel;
-    const { book, sheet, results, showAs } = this.desk();
+    const { book, sheet, showAs } = this.desk();
     panel.choice = choice;
     panel.as = showAs;
-    panel.offer = { sheet: sheet.name, parts: choice.what === 'ticket' ? ticketParts(book, results, showAs) : [], radii: choice.what === 'curve' ? this.#radii() : [] };
+    panel.offer = { sheet: sheet.name, parts: choice.what === 'ticket' ? this.#parts() : [], radii: choice.what === 'curve' ? this.#radii() : [] };
     if (choice.what === 'curve' && choice.radius === '' && panel.offer.radii[0]) {
       const [{ raw, label }] = panel.offer.radii as [PrintOffer['radii'][number]];
       await this.#choose({ ...choice, radius: raw, label });
@@ -90,6 +121,7 @@ export class PaperDesk {
         const pictures = choice.pictures.flatMap((key) => (choice.out.includes(key) ? [] : this.#pictures.get(key) ?? []));
         return [ticketOf(book, results, { out: new Set(choice.out), pictures }, showAs, this.#head)];
       }
+      case 'list': return [shoppingPage(shoppingList(book, results, showAs), this.#head)];
       case 'curve': {
         const reading = readQuantity(choice.radius);
         if (reading.kind !== 'quantity') return [];
@@ -121,7 +153,7 @@ export class PaperDesk {
   /** Radii of circles that the workbook has worked out. */
   #radii(): PrintOffer['radii'] {
     const { book, results, showAs } = this.desk();
-    return ticketParts(book, results, showAs).flatMap(({ rows }) => rows.flatMap(({ label, pictured, figures }) => {
+    return this.#parts().flatMap(({ rows }) => rows.flatMap(({ label, pictured, figures }) => {
       if (!pictured) return [];
       const sheet = book.sheets.find(({ id }) => id === pictured.sheet);
       const raw = (sheet && cellAt(sheet, pictured.row, pictured.col)?.raw) ?? '';
@@ -133,9 +165,9 @@ export class PaperDesk {
 
   /** The worker tells what went into each picture. */
   async #drawPictures({ what, pictures }: PrintChoice): Promise<void> {
-    const { book, results, showAs, engine } = this.desk();
+    const { engine } = this.desk();
     if (what !== 'ticket' || pictures.length === 0) return;
-    const rows = new Map(ticketParts(book, results, showAs).flatMap((part) => part.rows.map((row) => [row.key, row] as const)));
+    const rows = new Map(this.#parts().flatMap((part) => part.rows.map((row) => [row.key, row] as const)));
     for (const key of pictures) {
       const row = rows.get(key);
       const cell: CellAddress | null = row?.pictured ?? null;

@@ -33,3 +33,10 @@ export function placeName(book: Book, cell: CellAddress): string {
   const label = sheet ? rowLabel(sheet, cell.row, cell.col) : '';
   return label ? `${label} · ${place}` : place;
 }
+
+/** The two parted: "Waist ease" and "Fit B6". */
+export function cellNamed(cell: CellAddress, book: Book): { readonly label: string; readonly place: string } {
+  const sheet = sheetOf(book, cell);
+  if (!sheet) return { label: '', place: placeName(book, cell) };
+  return { label: rowLabel(sheet, cell.row, cell.col), place: `${sheet.name} ${cellName(cell.row, cell.col)}` };
+}

@@ -20,7 +20,7 @@ export const shellStyles = css`
   fieldset { display: contents; }
   legend { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .menu { display: none; }
-  tt-sheet-list { grid-row: 3; border-right: 1px solid var(--rule); min-height: 0; }
+  tt-sheet-list { grid-row: 3; grid-column: 1; border-right: 1px solid var(--rule); min-height: 0; }
   main { grid-row: 3; grid-column: 2; display: flex; flex-direction: column; min-width: 0; min-height: 0; }
   .marks { margin: 0; padding: var(--gap-1) var(--gap-3); display: flex; flex-wrap: wrap; align-items: center; gap: var(--gap-1) var(--gap-2); border-bottom: 1px dashed var(--rule); font-size: var(--size-small); color: var(--soft); }
   .marks button { min-height: 28px; padding: 2px var(--gap-2); border-style: dashed; font-size: inherit; }

@@ -28,7 +28,7 @@ import { goTo, nameSelection, nameOf } from './naming.ts';
 import type { NewVersion } from './new-version.ts';
 import { OnScreenKeyboard } from './on-screen-keyboard.ts';
 import { Over } from './over.ts';
-import { placeName, rowLabel } from './places.ts';
+import { rowLabel } from './places.ts';
 import { Printing } from './printing.ts';
 import { SidePanels, isWide, panelTitle, type PanelName } from './side-panels.ts';
 import { sheetView, showAsFor, type Reach } from './sheet-view.ts';

@@ -12,6 +12,7 @@ import gatheredAndTiered from '../../sheets/templates/gathered-and-tiered.json';
 import goredSkirt from '../../sheets/templates/gored-skirt.json';
 import knitTop from '../../sheets/templates/knit-top.json';
 import measures from '../../sheets/templates/measures.json';
+import pieces from '../../sheets/templates/pieces.json';
 import pleatedSkirt from '../../sheets/templates/pleated-skirt.json';
 import usualValues from '../../sheets/templates/usual-values.json';
 import { readTemplate, type Template } from '../workbook/index.ts';
@@ -29,6 +30,7 @@ const FILES: Readonly<Record<string, unknown>> = {
   'front-fastening': frontFastening,
   'contrast-band': contrastBand,
   'bias-binding': biasBinding,
+  'pieces': pieces,
   'cloth-to-buy': clothToBuy,
   'child-notes': childNotes,
   'usual-values': usualValues,

@@ -1,5 +1,5 @@
 /**
- * The panels at the side other than the working and side by side: find and
+ * The panels at the side other than the working: find and
  * replace, how cells show, the history. What they are shown, and how their
  * wishes are granted.
  */
@@ -13,22 +13,22 @@ import { textAt } from './cell-values.ts';
 import type { Desk } from './desk.ts';
 import { Finding } from './finding.ts';
 import { LookingBack } from './looking-back.ts';
-import { MORE_PANELS, MorePanels, type MoreName } from './more-panels.ts';
+import { MORE_PANELS, MorePanels, type MoreName, type PanelHost } from './more-panels.ts';
 import { areaInWords } from './naming.ts';
 import { Pins } from './pins.ts';
 import { summon } from './summon.ts';
 import { toggleInput } from './wishes.ts';
 
-type OwnPanel = 'working' | 'side-by-side' | 'find' | 'format' | 'history' | 'pins';
+type OwnPanel = 'working' | 'find' | 'format' | 'history' | 'pins';
 export type PanelName = OwnPanel | MoreName;
 
 const PANEL_TITLES: Readonly<Record<OwnPanel, string>> = {
-  working: 'Working', 'side-by-side': 'Side by side', find: 'Find and replace', format: 'How cells show', history: 'History', pins: 'Pins',
+  working: 'Working', find: 'Find and replace', format: 'How cells show', history: 'History', pins: 'Pins',
 };
 
 export const panelTitle = (panel: PanelName): string => PANEL_TITLES[panel as OwnPanel] ?? MORE_PANELS[panel]?.title ?? '';
 
-export const isWide = (panel: PanelName): boolean => panel === 'side-by-side' || MORE_PANELS[panel]?.place === 'wide side';
+export const isWide = (panel: PanelName): boolean => MORE_PANELS[panel]?.place === 'wide side';
 
 const TAGS = { find: 'tt-find', format: 'tt-cell-format', history: 'tt-history', pins: 'tt-pins' } as const satisfies Partial<Record<OwnPanel, LaterTag>>;
 const PANELS: readonly string[] = [...Object.values(TAGS), ...Object.values(MORE_PANELS).map(({ tag }) => tag)];
@@ -46,6 +46,7 @@ export interface PanelScreens extends CellDialogScreens {
 }
 
 interface Host {
+  readonly keep: PanelHost['keep'];
   readonly renderRoot: HTMLElement | DocumentFragment;
   readonly updateComplete: Promise<unknown>;
   requestUpdate(): void;
@@ -155,6 +156,7 @@ export class SidePanels {
       panel.dispatchEvent(new CustomEvent('tt-close', { bubbles: true, composed: true }));
     });
     this.#dialogs.listen(root);
+    on('tt-book-start', () => this.more.open('start-own'));
   }
 
   /** @param focus handed to the panel, which takes the focus */

@@ -8,9 +8,12 @@ import { cautionInWords, shownResult, type PaperHead, type Ticket, type TicketFi
 import { PICTURED } from '../pictures/index.ts';
 import { UNITS, type ShowAs, type UnitCode } from '../quantities/index.ts';
 import type { Result, Results } from '../reckoning/index.ts';
-import { cellAt, hiddenRows, inRuns, type Book, type Cell, type Sheet } from '../workbook/index.ts';
+import { cellAt, hiddenRows, inRuns, type Book, type Cell, type CellAddress, type Sheet, type SheetId } from '../workbook/index.ts';
 import { acknowledgedOf } from './pin-texts.ts';
 import { columnLabel, rowLabel } from './places.ts';
+import { rowKey } from './ticket-choice.ts';
+import { weightOf } from './ticket-weight.ts';
+import { isForTheShop } from './to-buy-tables.ts';
 import { showAsFor } from './sheet-view.ts';
 
 /** What she left out of it, by the keys of rows, and the pictures she wants on it. */
@@ -29,8 +32,8 @@ export function ticketParts(book: Book, results: Results, as: ShowAs): readonly 
   const others: TicketPart[] = [];
   for (const sheet of book.sheets) {
     const rows: TicketRow[] = [];
-    const seen = new Map<string, number>();
     const hidden = hiddenRows(sheet);
+    const shop = isForTheShop(book, sheet);
     sheet.rows.forEach((row, at) => {
       if (!row || inRuns(hidden, at)) return;
       const labelled = row.flatMap((cell, col) => (cell && rowLabel(sheet, at, col) !== '' ? [col] : []));
@@ -43,12 +46,11 @@ export function ticketParts(book: Book, results: Results, as: ShowAs): readonly 
       const figures = withHeads(sheet, columns.flatMap((col) => figureOf(sheet, at, col, results, as)));
       if (figures.length === 0) return;
       const label = rowLabel(sheet, at, columns[0]!);
-      const count = (seen.get(label) ?? 0) + 1;
-      seen.set(label, count);
       const pictured = formulas.find((col) => PICTURED.includes(onlyCall(row[col]!.raw)));
       const special = ofSizes || ofSeams;
       (ofSizes ? sizes : ofSeams ? seams : rows).push({
-        key: `${sheet.id} ${label}${count > 1 ? ` #${count}` : ''}`, sheet: sheet.id, label, from: special ? sheet.name : '', figures,
+        key: rowKey(sheet.id, at), sheet: sheet.id, label, from: special ? sheet.name : '', figures,
+        weight: shop ? 0 : ofSizes ? 10 : weightOf(label, figures, formulas.flatMap((col) => callsIn(row[col]!.raw)), ofSeams),
         pictured: pictured === undefined ? null : { sheet: sheet.id, row: at, col: pictured },
       });
     });
@@ -58,18 +60,40 @@ export function ticketParts(book: Book, results: Results, as: ShowAs): readonly 
 }
 
 export function ticketOf(book: Book, results: Results, choice: TicketChoice, as: ShowAs, head: PaperHead): Ticket {
-  const parts = ticketParts(book, results, as)
+  const all = ticketParts(book, results, as);
+  const left = all.map(({ name, rows }) => ({ name, rows: rows.filter(({ key }) => choice.out.has(key)).length })).filter(({ rows }) => rows > 0);
+  const parts = all
     .map((part) => ({ ...part, rows: part.rows.filter(({ key }) => !choice.out.has(key)) }))
     .filter((part) => part.rows.length > 0);
   const sheets = new Set(parts.flatMap((part) => part.rows.map((row) => row.sheet)));
-  const cautions = book.sheets.filter(({ id }) => sheets.has(id)).flatMap((sheet) => results.pins.of(sheet.id).flatMap(({ row, col, cautions: pins }) => {
+  const cautions = book.sheets.filter(({ id }) => sheets.has(id)).flatMap((sheet) => sheetCautions(sheet, results, as));
+  return { what: 'ticket', ...head, parts, cautions, pictures: choice.pictures ?? [], left };
+}
+
+export interface PlacedCaution extends CellAddress {
+  /** Sheet, cell and what it is called. */
+  readonly place: string;
+  readonly text: string;
+}
+
+/** The pins of a sheet that nobody acknowledged. */
+export function sheetCautions(sheet: Sheet, results: Results, as: ShowAs): PlacedCaution[] {
+  return results.pins.of(sheet.id).flatMap(({ row, col, cautions: pins }) => {
     const cell = cellAt(sheet, row, col);
     const place = [rowLabel(sheet, row, col), columnLabel(sheet, row, col)].filter((words) => words !== '').join(', ');
     return pins.filter((pin) => !acknowledgedOf(cell, pin)).map((pin) => ({
+      sheet: sheet.id, row, col,
       place: `${sheet.name} ${cellName(row, col)}${place ? `, ${place}` : ''}`, text: cautionInWords(pin, { ...showAsFor(cell, as), system: as.system === 'own' ? 'both' : as.system }),
     }));
-  }));
-  return { what: 'ticket', ...head, parts, cautions, pictures: choice.pictures ?? [] };
+  });
+}
+
+/** As they are counted when one page is to hold the ticket. */
+export function cautionTexts(book: Book, results: Results, as: ShowAs): (sheet: SheetId) => readonly string[] {
+  return (id) => {
+    const sheet = book.sheets.find((each) => each.id === id);
+    return sheet ? sheetCautions(sheet, results, as).map(({ place, text }) => `${place}: ${text}`) : [];
+  };
 }
 
 /** What stands in a cell of the ticket; nothing where the grid shows nothing. */

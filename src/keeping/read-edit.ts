@@ -57,6 +57,7 @@ const SHAPES: Readonly<Record<Edit['do'], v.GenericSchema<unknown, Edit>>> = {
   removeColumns: structure,
   moveRows: moveLines,
   moveColumns: moveLines,
+  orderRows: v.object({ do: v.literal('orderRows'), area, order: v.array(whole) }),
   acknowledge: v.object({ do: v.literal('acknowledge'), sheet: whole, row: whole, col: whole, pins }),
   moveCells: v.object({ do: v.literal('moveCells'), from: area, to: address }),
   addSheet: v.object({ do: v.literal('addSheet'), sheet, at: whole }),

@@ -124,14 +124,14 @@ function together(one: Lying, other: Lying, gap: number): string | null {
   if (one.bounds.from[1] >= other.bounds.to[1] + gap || other.bounds.from[1] >= one.bounds.to[1] + gap) return null;
   const common = commonArea(one, other);
   if (common > MOST_OVERLAP * Math.min(one.area, other.area)) return `${one.name} and ${other.name} overlap by ${common.toPrecision(3)}.`;
-  if (gap > 0 && distance(one.outline, other.outline) < gap * (1 - 1e-6)) return `${one.name} and ${other.name} are nearer than the gap.`;
+  if (gap > 0 && distance(one, other, gap) < gap * (1 - 1e-6)) return `${one.name} and ${other.name} are nearer than the gap.`;
   return null;
 }
 
 /** The area that both cover. Pairs that plainly lie apart are not clipped: that takes a hundred times as long. */
 function commonArea(one: Lying, other: Lying): number {
   if (one.bounds.from[0] > other.bounds.to[0] || other.bounds.from[0] > one.bounds.to[0] || one.bounds.from[1] > other.bounds.to[1] || other.bounds.from[1] > one.bounds.to[1]) return 0;
-  if (!edgesMeet(one.outline, other.outline) && !holds(one.outline, other.outline[0]!) && !holds(other.outline, one.outline[0]!)) return 0;
+  if (!edgesMeet(one, other) && !holds(one.outline, other.outline[0]!) && !holds(other.outline, one.outline[0]!)) return 0;
   return intersection(closed(one.outline), closed(other.outline)).reduce((sum, polygon) => sum + polygonArea(polygon), 0);
 }
 
@@ -139,12 +139,18 @@ const closed = (outline: Outline): Geom => [[...outline, outline[0]!].map(([alon
 
 const polygonArea = (rings: readonly (readonly [number, number][])[]): number => rings.reduce((sum, ring, i) => sum + (i === 0 ? 1 : -1) * areaOf(ring.slice(0, -1)), 0);
 
-/** True when edges touch or cross. Errs towards true near touching, which costs time and no truth. */
-function edgesMeet(one: Outline, other: Outline): boolean {
-  for (let i = 0; i < one.length; i++) {
-    const a = one[i]!, b = one[(i + 1) % one.length]!;
-    for (let j = 0; j < other.length; j++) {
-      const c = other[j]!, d = other[(j + 1) % other.length]!;
+/** True when edges touch or cross. Errs towards true near touching, which costs time and no truth. Only edges that reach into the bounds of both are compared. */
+function edgesMeet(one: Lying, other: Lying): boolean {
+  const left = Math.max(one.bounds.from[0], other.bounds.from[0]), right = Math.min(one.bounds.to[0], other.bounds.to[0]);
+  const bottom = Math.max(one.bounds.from[1], other.bounds.from[1]), top = Math.min(one.bounds.to[1], other.bounds.to[1]);
+  const within = ({ outline }: Lying): (readonly [Point, Point])[] => outline.flatMap((a, i) => {
+    const b = outline[(i + 1) % outline.length]!;
+    const away = Math.max(a[0], b[0]) < left || Math.min(a[0], b[0]) > right || Math.max(a[1], b[1]) < bottom || Math.min(a[1], b[1]) > top;
+    return away ? [] : [[a, b] as const];
+  });
+  const others = within(other);
+  for (const [a, b] of within(one)) {
+    for (const [c, d] of others) {
       if (Math.max(a[0], b[0]) < Math.min(c[0], d[0]) || Math.max(c[0], d[0]) < Math.min(a[0], b[0])) continue;
       if (Math.max(a[1], b[1]) < Math.min(c[1], d[1]) || Math.max(c[1], d[1]) < Math.min(a[1], b[1])) continue;
       if (apart(a, b, c, d) || apart(c, d, a, b)) continue;
@@ -171,13 +177,17 @@ function holds(outline: Outline, [along, across]: Point): boolean {
   return inside;
 }
 
-/** The least distance between the edges of two outlines that lie apart. */
-function distance(one: Outline, other: Outline): number {
+/** The least distance between the edges of two outlines that lie apart, where that is less than `gap`. Points further than that from the other's bounds are passed over. */
+function distance(one: Lying, other: Lying, gap: number): number {
   let least = Infinity;
   for (const [points, edges] of [[one, other], [other, one]] as const) {
-    for (const point of points) {
-      edges.forEach((from, i) => {
-        least = Math.min(least, toEdge(point, from, edges[(i + 1) % edges.length]!));
+    const { from, to } = edges.bounds;
+    for (const point of points.outline) {
+      if (point[0] < from[0] - gap || point[0] > to[0] + gap || point[1] < from[1] - gap || point[1] > to[1] + gap) continue;
+      edges.outline.forEach((start, i) => {
+        const end = edges.outline[(i + 1) % edges.outline.length]!;
+        if (Math.min(start[0], end[0]) > point[0] + gap || Math.max(start[0], end[0]) < point[0] - gap) return;
+        least = Math.min(least, toEdge(point, start, end));
       });
     }
   }

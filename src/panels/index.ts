@@ -9,6 +9,7 @@ export type { Mend } from './working-fault.ts';
 export type { LossesPanel } from './losses.ts';
 export type { TwoReadingsPanel, Readings } from './two-readings.ts';
 export type { SideBySidePanel, ComparedInput, ComparedResult, Comparison, ComparisonChange } from './side-by-side.ts';
+export type { Started, StartGarment, StartOwnPanel, StartPerson } from './start-own.ts';
 export type { TemplatesPanel, TemplateCard } from './templates.ts';
 export type { NamesPanel, NameRow } from './names.ts';
 export type { RenamePanel, Titles } from './rename.ts';
@@ -31,5 +32,16 @@ export type { SetAsidePanel, AsideRow } from './set-aside.ts';
 export type {
   Footnote, FullSizeCurve, PaperHead, Printed, PrintedCell, PrintedRow, PrintedSheet, PrintedTable, Ticket, TicketFigure, TicketPart, TicketPicture, TicketRow,
 } from './paper-parts.ts';
+export type { Shopping, ShoppingItem, ShoppingList, ShoppingNeed, ShownFigure, Unlisted } from './to-buy-parts.ts';
+export type { Candidate, PutWish, ToBuyPanel } from './to-buy.ts';
+export type { AtTheTablePanel } from './at-the-table.ts';
+export type { Awake, TableStep } from './at-the-table-parts.ts';
 export type { PaperPanel } from './paper.ts';
 export type { PrintPanel, PrintChoice, PrintOffer } from './print.ts';
+export type { WorkBackPanel } from './work-back.ts';
+export type { BackBound, BackCell, BackFound, BackInput, BackOffer, BackPin, BackWish, WorkBackShown } from './work-back-parts.ts';
+export type { KeptList, KeptWish } from './kept-list.ts';
+export type { LayPanel } from './lay.ts';
+export type { LayChange, LayCompared, LayKept, LayList, LayPieceRow, LaySentence, LayShown, LayView } from './lay-parts.ts';
+export type { LayPlan, LayPlanRow, LayToScale } from './lay-paper.ts';
+export type { Run, RunCell, RunOfValuesPanel, RunPin, RunValue, RunWish } from './run-of-values.ts';

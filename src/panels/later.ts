@@ -4,7 +4,10 @@
  * for; until then its element stands in the page empty and keeps what it was given.
  */
 export const LATER = {
+  'tt-start-own': () => import('./start-own.ts'),
   'tt-side-by-side': () => import('./side-by-side.ts'),
+  'tt-work-back': () => import('./work-back.ts'),
+  'tt-run-of-values': () => import('./run-of-values.ts'),
   'tt-find': () => import('./find.ts'),
   'tt-cell-format': () => import('./cell-format.ts'),
   'tt-history': () => import('./history.ts'),
@@ -24,6 +27,10 @@ export const LATER = {
   'tt-two-readings': () => import('./two-readings.ts'),
   'tt-print': () => import('./print.ts'),
   'tt-picture': () => import('./picture.ts'),
+  'tt-lay': () => import('./lay.ts'),
+  'tt-size-choice': () => import('./size-choice.ts'),
+  'tt-to-buy': () => import('./to-buy.ts'),
+  'tt-at-the-table': () => import('./at-the-table.ts'),
 } as const satisfies Readonly<Partial<Record<keyof HTMLElementTagNameMap, () => Promise<unknown>>>>;
 
 export type LaterTag = keyof typeof LATER;

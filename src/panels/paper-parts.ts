@@ -1,6 +1,8 @@
 /** What goes on paper, as plain data. Pure functions of `src/app` make it; `tt-paper` sets it in type. */
 import type { CellAddress, SheetId } from '../workbook/index.ts';
 import type { Result, WorkingCall } from '../reckoning/index.ts';
+import type { LayPlan, LayToScale } from './lay-paper.ts';
+import type { Shopping } from './to-buy-parts.ts';
 
 /** What every page says of itself. */
 export interface PaperHead {
@@ -70,13 +72,15 @@ export interface TicketFigure {
 }
 
 export interface TicketRow {
-  /** The same for as long as the row keeps its label. */
+  /** Its sheet and its place there. */
   readonly key: string;
   readonly sheet: SheetId;
   readonly label: string;
   /** The sheet, where the part that it stands in does not say so. */
   readonly from: string;
   readonly figures: readonly TicketFigure[];
+  /** How much it is cut by: 0 for what is no use at the table. */
+  readonly weight: number;
   /** The cell whose working has a picture. */
   readonly pictured: CellAddress | null;
 }
@@ -98,6 +102,8 @@ export interface Ticket extends PaperHead {
   /** Pins that nobody acknowledged, on the sheets that are on the ticket. */
   readonly cautions: readonly { readonly place: string; readonly text: string }[];
   readonly pictures: readonly TicketPicture[];
+  /** How many rows of each part are not on it. */
+  readonly left: readonly { readonly name: string; readonly rows: number }[];
 }
 
 export interface FullSizeCurve extends PaperHead {
@@ -109,4 +115,4 @@ export interface FullSizeCurve extends PaperHead {
   readonly shown: string;
 }
 
-export type Printed = PrintedSheet | Ticket | FullSizeCurve;
+export type Printed = PrintedSheet | Ticket | Shopping | LayPlan | LayToScale | FullSizeCurve;

@@ -38,14 +38,14 @@ export function curvePages(curve: FullSizeCurve, head: (of: PaperHead, title: st
   </section>`);
 }
 
-function joinWords({ joins }: Tile): string {
+export function joinWords({ joins }: Pick<Tile, 'joins'>): string {
   if (joins.length === 0) return 'It is all on this page.';
   const each = joins.map(({ side, letter, page }) => `its ${side === 'top' ? 'upper' : side === 'bottom' ? 'lower' : side} edge to page ${page} at ${letter}`);
   return `Cut along the broken edge and lay it edge to edge: ${each.join('; ')}.`;
 }
 
 /** Half of a diamond, whose other half is on the page that lies there. */
-function joinMark({ side, letter }: Join): SVGTemplateResult {
+export function joinMark({ side, letter }: Join): SVGTemplateResult {
   const { width, height } = TILE;
   const [x, y] = side === 'left' ? [0, height / 2] : side === 'right' ? [width, height / 2] : side === 'top' ? [width / 2, 0] : [width / 2, height];
   const upright = side === 'left' || side === 'right';

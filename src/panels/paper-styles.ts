@@ -74,6 +74,13 @@ export const paperStyles = css`
   .pictures .tt-picture { max-width: none; border-radius: 0; }
   .measure { font-weight: 700; margin: 2mm 0; }
 
+  .shopping { font-size: 10pt; }
+  .shopping table { table-layout: auto; }
+  .shopping th:first-child, .shopping td:first-child { width: 40%; }
+  .shopping .box { width: 4mm; height: 4mm; line-height: 3.6mm; text-align: center; vertical-align: middle; }
+  .shopping .also { font-size: 8pt; }
+  .shopping ul { margin: 0 0 3mm; padding-inline-start: 5mm; }
+
   .tile { break-inside: avoid; }
   .tile + .tile { break-before: page; }
   .tile .head { margin-bottom: 1.5mm; }

@@ -7,7 +7,7 @@ import { pictureOf } from './picture-of.ts';
 import { unbroken } from './unbroken.ts';
 
 export function ticketPage(ticket: Ticket, as: ShowAs, head: (of: PaperHead, title: string) => TemplateResult): TemplateResult {
-  const { parts, cautions, pictures } = ticket;
+  const { parts, cautions, pictures, left } = ticket;
   return html`<div class="ticket">
     ${head(ticket, `Cutting ticket: ${ticket.title}`)}
     ${cautions.length > 0 ? html`<div class="cautions"><h2>⚠ Look at ${cautions.length === 1 ? 'this' : 'these'} before you cut</h2>
@@ -15,6 +15,7 @@ export function ticketPage(ticket: Ticket, as: ShowAs, head: (of: PaperHead, tit
     ${parts.length === 0 ? html`<p>Nothing is chosen for this ticket.</p>` : nothing}
     <div class="parts">${parts.map(partOf)}</div>
     ${parts.some(({ rows }) => rows.some(({ figures }) => figures.some(({ kind }) => kind === 'typed'))) ? html`<p class="key">Underlined with dashes: typed, not worked out.</p>` : nothing}
+    ${left.length > 0 ? html`<p class="key">Not on this ticket: ${left.map(({ name, rows }) => `${name} (${rows} ${rows === 1 ? 'row' : 'rows'})`).join(', ')}. The workbook has them.</p>` : nothing}
     ${pictures.length > 0 ? html`
       <div class="pictures">${pictures.map((each) => pictureBox(each, as))}
         <figure class="scale"><figcaption>To check the scale</figcaption>${checkSquare()}</figure></div>

@@ -7,7 +7,7 @@ import type { Printed, TicketPart } from './paper-parts.ts';
 import './paper.ts';
 
 export interface PrintChoice {
-  readonly what: 'sheet' | 'book' | 'ticket' | 'curve';
+  readonly what: 'sheet' | 'book' | 'ticket' | 'list' | 'curve';
   readonly paper: 'A4' | 'Letter';
   /** The long side of the paper lies across; only for sheets. */
   readonly across: boolean;
@@ -81,6 +81,7 @@ export class PrintPanel extends LitElement {
             ${this.#radio('what', 'sheet', `This sheet: ${offer.sheet}`)}
             ${this.#radio('what', 'book', 'Every sheet')}
             ${this.#radio('what', 'ticket', 'A cutting ticket')}
+            ${this.#radio('what', 'list', 'The list to buy')}
             ${this.#radio('what', 'curve', 'A quarter circle at full size')}
           </fieldset>
           <fieldset><legend>Paper</legend>

@@ -28,7 +28,8 @@ export interface PartFile {
 
 /**
  * The workbooks on this device. Asks by `tt-book` {id, wish}, `tt-book-rename`
- * {id, title, person}, `tt-book-new`, `tt-book-save`, `tt-book-file` {file},
+ * {id, title, person}, `tt-book-new`, `tt-book-start`,
+ * `tt-book-save`, `tt-book-file` {file},
  * `tt-part-file` {take}.
  */
 @customElement('tt-shelf')
@@ -101,7 +102,8 @@ export class ShelfPanel extends LitElement {
         <input type="file" accept=".json,application/json" aria-label="Workbook file" tabindex="-1" @change=${this.#fileChosen}>
         <button @click=${this.chooseFile}>Open a file…</button>
         <button @click=${() => this.#send('tt-book-save', {})}>Save a copy as a file…</button>
-        <button class="main" @click=${() => this.#send('tt-book-new', {})}>New workbook</button>
+        <button @click=${() => this.#send('tt-book-new', {})}>New workbook</button>
+        <button class="main" @click=${() => { this.close(); this.#send('tt-book-start', {}); }}>Start my own…</button>
       </footer>
     </dialog>`;
   }

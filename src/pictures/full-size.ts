@@ -67,7 +67,7 @@ export function arcTiles(radius: number, { width, height }: { readonly width: nu
 }
 
 /** A to Z, then AA. */
-function letterOf(at: number): string {
+export function letterOf(at: number): string {
   return (at >= 26 ? letterOf(Math.floor(at / 26) - 1) : '') + String.fromCharCode(65 + (at % 26));
 }
 

@@ -6,8 +6,11 @@
  * To add one: write its function, name it in `picture-for.ts`, and put its usual
  * and its extreme inputs on the contact sheet in `tests/browser/pictures`.
  */
+export { picturesBeside } from './beside.ts';
 export { biasSquare } from './bias.ts';
 export type { BiasSquare } from './bias.ts';
+export { blendedEdge } from './blend.ts';
+export type { BlendLevel, BlendedEdge } from './blend.ts';
 export { bodyEase } from './body.ts';
 export type { BodyEase, EaseLevel } from './body.ts';
 export { buttonStand } from './button.ts';
@@ -32,7 +35,12 @@ export { godet, gores } from './gore.ts';
 export type { Godet, Gores } from './gore.ts';
 export { hem, hemFullness } from './hem.ts';
 export type { Hem, HemFullness } from './hem.ts';
+export { layPages } from './lay-pages.ts';
+export { RULER, layPicture, layRuler } from './lay.ts';
+export type { DrawnLay, DrawnPiece, LaidPiece, LayEdge, LayMark, LayPicture, LayRuler } from './lay.ts';
 export type { Look, Mark, PathMark, Picture, TextMark } from './marks.ts';
+export { overTime } from './over-time.ts';
+export type { OverTime } from './over-time.ts';
 export { PICTURED, pictureFor } from './picture-for.ts';
 export type { PictureCall } from './picture-for.ts';
 export { pleatMarks } from './pleat-marks.ts';
@@ -42,9 +50,14 @@ export type { PleatDeepen, PleatEdges, PleatPanel } from './pleat-panel.ts';
 export { pleatSection } from './pleat-section.ts';
 export type { PleatKind, PleatSection } from './pleat-section.ts';
 export { drawn } from './render.ts';
+export { runPlot } from './run-plot.ts';
+export type { RunPlot } from './run-plot.ts';
 export { seamEdge, seamShift } from './seam.ts';
 export type { SeamEdge, SeamShift } from './seam.ts';
 export { blend, sizeGap } from './size-lines.ts';
 export type { Blend, SizeGap } from './size-lines.ts';
+export { sizeOutline } from './size-outline.ts';
+export type { SizeOutline, SizedLevel } from './size-outline.ts';
 export { pictureStyles } from './styles.ts';
+export { TAPED, tapeOnBody } from './tape.ts';
 export { textWidth } from './text.ts';

@@ -12,7 +12,23 @@ export function place(x: number): number {
 /** Picture units for one millimetre, the same both ways, such that `width` × `height` (mm) fill the room. A side of 0 asks for no room. */
 export function fit(width: number, height: number, roomWidth: number, roomHeight: number): number {
   const scale = Math.min(width > 0 ? roomWidth / width : Infinity, height > 0 ? roomHeight / height : Infinity);
-  return Number.isFinite(scale) ? scale : 1;
+  const fitting = Math.min(Number.isFinite(scale) ? scale : 1, beside.most);
+  beside.least = Math.min(beside.least, fitting);
+  return fitting;
+}
+
+/** The largest scale allowed just now, and the least that was taken. */
+let beside: { readonly most: number; least: number } = { most: Infinity, least: Infinity };
+
+/** Draws with no scale above `most`; tells the least scale that was taken. */
+export function atMostScale<T>(most: number, draw: () => T): { readonly drawn: T; readonly least: number } {
+  const before = beside;
+  const now = beside = { most, least: Infinity };
+  try {
+    return { drawn: draw(), least: now.least };
+  } finally {
+    beside = before;
+  }
 }
 
 export interface Wish {

@@ -43,6 +43,15 @@ export class Block {
     }
   }
 
+  /** One result of another block. */
+  put(place: number, from: Block, source: number): void {
+    this.number[place] = from.number[source]!;
+    this.kind[place] = from.kind[source]!;
+    this.unit[place] = from.unit[source]!;
+    if (from.high) (this.high ??= new Float64Array(BLOCK_ROWS))[place] = from.high[source]!;
+    if (from.text) (this.text ??= [])[place] = from.text[source];
+  }
+
   /** Copies `count` results from `from` (starting at `source`) to here (starting at `target`). */
   take(from: Block, source: number, target: number, count: number): void {
     this.number.set(from.number.subarray(source, source + count), target);
@@ -77,6 +86,24 @@ export function withRowsRemoved(column: Column, at: number, count: number): Colu
   const start = moved.length * BLOCK_ROWS;
   copyRows(column, start, moved, start, at - start);
   copyRows(column, at + count, moved, at, column.length * BLOCK_ROWS - at - count);
+  return moved;
+}
+
+/** The column after the rows from `top` on changed places: `order[i]` is the one, from there, that comes to stand at place `i`. */
+export function withRowsOrdered(column: Column, top: number, order: readonly number[]): Column {
+  const moved = column.slice();
+  const [first, last] = [blockNumber(top), blockNumber(top + order.length - 1)];
+  for (let at = first; at <= last; at++) moved[at] = undefined;
+  copyRows(column, first * BLOCK_ROWS, moved, first * BLOCK_ROWS, top - first * BLOCK_ROWS);
+  const end = top + order.length;
+  copyRows(column, end, moved, end, (last + 1) * BLOCK_ROWS - end);
+  for (let at = 0; at < order.length; at++) {
+    const [from, to] = [top + order[at]!, top + at];
+    const block = column[blockNumber(from)];
+    const place = placeIn(from);
+    if (!block || block.kind[place] === KIND.empty) continue;
+    (moved[blockNumber(to)] ??= new Block()).put(placeIn(to), block, place);
+  }
   return moved;
 }
 

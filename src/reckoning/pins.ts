@@ -1,6 +1,6 @@
 /** The cautions of cells as the page knows them: few among many results, so they are kept apart by place. */
 import type { CellAddress, Effect, SheetId } from '../workbook/types.ts';
-import { GONE, isShift, sheetIsKept, type Places } from './follow.ts';
+import { GONE, isShift, rowsAfterOrder, sheetIsKept, sheetOf, type Ordering, type Places } from './follow.ts';
 import type { CellCaution, SheetChanges } from './protocol.ts';
 
 export interface PinnedCell extends CellAddress {
@@ -52,9 +52,13 @@ export class Pins {
       for (const sheet of this.#sheets.keys()) if (!sheetIsKept(sheet, [effect])) this.#sheets.delete(sheet);
       return;
     }
-    if (effect.do === 'name') return;
-    const rows = this.#sheets.get(effect.sheet);
+    if (effect.do === 'name' || effect.do === 'layouts') return;
+    const rows = this.#sheets.get(sheetOf(effect));
     if (rows === undefined || rows.size === 0) return;
+    if (effect.do === 'orderRows') {
+      this.#order(rows, effect);
+      return;
+    }
     if (!isShift(effect)) {
       for (const { row, col } of effect.cells) rows.get(row)?.delete(col);
       return;
@@ -65,5 +69,20 @@ export class Pins {
     const shifted = <T>(places: Map<number, T>): Map<number, T> => new Map([...places].map(([place, what]) => [moved(place), what] as const).filter(([place]) => place >= 0));
     if (effect.do === 'insertRows' || effect.do === 'removeRows') this.#sheets.set(effect.sheet, shifted(rows));
     else for (const [row, cells] of rows) rows.set(row, shifted(cells));
+  }
+
+  #order(rows: Map<number, Map<number, readonly CellCaution[]>>, effect: Ordering): void {
+    const { area: { sheet, left, right } } = effect;
+    const rowAfter = rowsAfterOrder(effect);
+    const ordered: typeof rows = new Map();
+    for (const [row, cells] of rows) {
+      for (const [col, found] of cells) {
+        const to = col < left || col > right ? row : rowAfter(row);
+        let line = ordered.get(to);
+        if (line === undefined) ordered.set(to, line = new Map());
+        line.set(col, found);
+      }
+    }
+    this.#sheets.set(sheet, ordered);
   }
 }

@@ -217,6 +217,75 @@ export interface TrialResults {
    * texts give the text of the trial; `null` where there is none to take.
    */
   readonly differences: readonly (readonly (Result | null)[])[];
+  /** `workings[t][w]`: how each of the cells asked for came about in that trial. */
+  readonly workings?: readonly (readonly Working[])[];
+  /** `pins[t]`: every caution on what depends on the inputs. */
+  readonly pins?: readonly (readonly TrialPin[])[];
+}
+
+/** What is to be told of each trial besides its results. */
+export interface TrialMore {
+  /** The trial whose results are taken off the others'; the first where it is not given. */
+  readonly against?: number;
+  readonly workings?: readonly CellAddress[];
+  readonly pins?: true;
+}
+
+export interface TrialPin {
+  readonly cell: CellAddress;
+  readonly caution: CellCaution;
+}
+
+/** What is wanted of a result, and which input may move for it. All figures in base units. */
+export interface BackSearch {
+  readonly result: CellAddress;
+  readonly wanted: { readonly value: number; readonly unit: UnitCode };
+  readonly bound: 'exactly' | 'atMost' | 'atLeast';
+  readonly input: CellAddress;
+  /** The unit of the input, which says what its figures are. */
+  readonly unit: UnitCode;
+  readonly low: number;
+  readonly high: number;
+  readonly now: number;
+  /** What can be cut are whole multiples of it; `null` where any value can. */
+  readonly step: number | null;
+  /** A count: nothing between two steps means anything. */
+  readonly whole?: true;
+}
+
+/** An answer, and what would come of it. */
+export interface BackPoint {
+  readonly input: number;
+  readonly result: Result;
+  /** Every caution there would be on what depends on the input. */
+  readonly pins: readonly TrialPin[];
+  /** Of the result. */
+  readonly working: Working;
+}
+
+export interface BackAnswer {
+  /** Why there is no exact answer: the result `jumps` over what is wanted, stays `beyond` it, is `flat`, or there is `nothing`. */
+  readonly why: 'reached' | 'jumps' | 'beyond' | 'flat' | 'nothing';
+  readonly exact: BackPoint | null;
+  /** The nearest that can be cut, on the right side of a bound. */
+  readonly cut: BackPoint | null;
+  /** The nearest to what is wanted that was met, on either side. */
+  readonly best: BackPoint | null;
+  /** The last before a jump and the first after it. */
+  readonly jump?: readonly [BackPlain, BackPlain];
+  /** Stretches of the input without a result. */
+  readonly gaps: readonly (readonly [from: number, to: number])[];
+  /** What the sheet says where there is no result. */
+  readonly without?: string;
+  /** The result depends on the input. */
+  readonly depends: boolean;
+  /** How often the sheet was worked out. */
+  readonly tried: number;
+}
+
+export interface BackPlain {
+  readonly input: number;
+  readonly result: number;
 }
 
 export interface Reckoner {
@@ -231,5 +300,11 @@ export interface Reckoner {
   /** Every formula cell whose result depends on any of these cells, through any number of steps, in reading order. */
   dependents(of: readonly CellAddress[]): readonly CellAddress[];
   /** Works every trial out, leaves the engine as it was. */
-  tryOut(trials: readonly Trial[], outputs: readonly CellAddress[]): TrialResults;
+  tryOut(trials: readonly Trial[], outputs: readonly CellAddress[], more?: TrialMore): TrialResults;
+  /** The cells with typed figures that a result comes from, the nearest first; not those of large blocks. */
+  inputsOf(result: CellAddress): readonly CellAddress[];
+  /** Looks for the input that makes a result what is wanted; the engine stays as it was. `null` when it was cancelled, or an edit came. */
+  workBack(search: BackSearch): BackAnswer | null | Promise<BackAnswer | null>;
+  /** Gives up the search that is under way. */
+  cancelSearch(): void;
 }

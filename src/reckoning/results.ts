@@ -3,8 +3,8 @@
  * object a cell; `at` makes one when a cell is drawn or written out.
  */
 import type { Effect, SheetId } from '../workbook/types.ts';
-import { Block, blockNumber, placeIn, resultIn, withRowsInserted, withRowsRemoved, type Column } from './block.ts';
-import { GONE, movesResults, placesAfter, sheetIsKept } from './follow.ts';
+import { Block, blockNumber, placeIn, resultIn, withRowsInserted, withRowsOrdered, withRowsRemoved, type Column } from './block.ts';
+import { GONE, movesResults, placesAfter, sheetIsKept, sheetOf } from './follow.ts';
 import { sheetResults } from './last-results.ts';
 import { Pins } from './pins.ts';
 import { RowStamps } from './row-stamps.ts';
@@ -149,8 +149,8 @@ export class Results {
       for (const sheet of this.#sheets.keys()) if (!sheetIsKept(sheet, [effect])) this.#sheets.delete(sheet);
       return;
     }
-    if (effect.do === 'name') return;
-    const columns = this.#sheets.get(effect.sheet);
+    if (effect.do === 'name' || effect.do === 'layouts') return;
+    const columns = this.#sheets.get(sheetOf(effect));
     if (!columns) return;
     switch (effect.do) {
       case 'cells':
@@ -164,6 +164,12 @@ export class Results {
         break;
       case 'removeRows':
         columns.forEach((column, c) => { if (column) columns[c] = withRowsRemoved(column, effect.at, effect.count); });
+        break;
+      case 'orderRows':
+        for (let c = effect.area.left; c <= Math.min(effect.area.right, columns.length - 1); c++) {
+          const column = columns[c];
+          if (column) columns[c] = withRowsOrdered(column, effect.area.top, effect.order);
+        }
         break;
       case 'insertColumns':
         if (effect.at < columns.length) columns.splice(effect.at, 0, ...new Array<undefined>(effect.count).fill(undefined));

@@ -7,7 +7,7 @@
 import type { Remote } from 'comlink';
 import type { Book, CellAddress, Effect } from '../workbook/types.ts';
 import { EngineGone, RunningEngine } from './running-engine.ts';
-import type { ChangeSet, Example, FunctionCard, Reckoner, Trial, TrialResults, Working } from './protocol.ts';
+import type { BackAnswer, BackSearch, ChangeSet, Example, FunctionCard, Reckoner, Trial, TrialMore, TrialResults, Working } from './protocol.ts';
 import { WorkerLost } from './worker-lost.ts';
 
 /** `stopped`: it was started three times in vain, or by `stop`; `open` starts it again. */
@@ -78,6 +78,8 @@ export class Supervisor extends EventTarget {
   #lastWasUpdate = false;
   #running = false;
   #restarts = 0;
+  #searches = 0;
+  #searching = 0;
 
   constructor(options: SupervisorOptions) {
     super();
@@ -122,6 +124,8 @@ export class Supervisor extends EventTarget {
   apply(effects: readonly Effect[]): number {
     if (effects.length === 0) return this.#revision;
     this.#revision++;
+    // An edit does not wait for a search, whose answer would be about a sheet that is no more.
+    if (this.#searching > 0) this.cancelSearch();
     // Nothing is remembered for a stopped worker: it will be told the whole workbook.
     if (this.#state !== 'stopped') {
       for (const effect of effects) this.#effects.push(effect);
@@ -138,8 +142,27 @@ export class Supervisor extends EventTarget {
     return this.#ask((engine) => engine.dependents(of));
   }
 
-  tryOut(trials: readonly Trial[], outputs: readonly CellAddress[]): Promise<TrialResults> {
-    return this.#ask((engine) => engine.tryOut(trials, outputs), { limit: this.#limits.tryOut, disturbs: true });
+  tryOut(trials: readonly Trial[], outputs: readonly CellAddress[], more: TrialMore = {}): Promise<TrialResults> {
+    return this.#ask((engine) => engine.tryOut(trials, outputs, more), { limit: this.#limits.tryOut, disturbs: true });
+  }
+
+  inputsOf(result: CellAddress): Promise<readonly CellAddress[]> {
+    return this.#ask((engine) => engine.inputsOf(result));
+  }
+
+  /** `null` when it was cancelled, or an edit came meanwhile. */
+  workBack(search: BackSearch): Promise<BackAnswer | null> {
+    const mine = ++this.#searches;
+    this.#searching++;
+    return this.#ask((engine) => (mine === this.#searches ? engine.workBack(search) as Promise<BackAnswer | null> : Promise.resolve(null)), { limit: this.#limits.tryOut, disturbs: true })
+      .finally(() => { this.#searching--; });
+  }
+
+  /** Gives up every search that was asked for. */
+  cancelSearch(): void {
+    this.#searches++;
+    // It is spoken to beside what it is doing; a worker that is gone does not answer, and need not.
+    if (this.#engine?.ready) this.#engine.remote.cancelSearch().catch(() => undefined);
   }
 
   /** Every function there is; the same for every workbook. */

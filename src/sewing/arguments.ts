@@ -7,6 +7,7 @@ import { exactText, showSpan, UNITS, unitNamed } from '../quantities/index.ts';
 import type { Quantity, Span, UnitCode } from '../quantities/index.ts';
 import { CellBlock } from './cell-block.ts';
 import type { Arg, Figure, Given, SewingFunction, Value } from './define.ts';
+import { KeptLayout } from './kept-layout.ts';
 import { Refusal, sayFigure, sayQuantity } from './pad.ts';
 import { SizeChart } from './size-chart.ts';
 
@@ -81,13 +82,14 @@ const DUE: Record<Arg['kind'], string> = {
   chart: 'a size chart',
   span: 'two figures in one cell',
   block: 'a block of cells',
+  layout: 'the name of a kept layout',
   unit: 'the name of a unit',
 };
 
 const IS_A: Record<Quantity['dimension'], string> = { length: 'a length', area: 'an area', angle: 'an angle', number: 'a plain number' };
 
 /** A value as people write it, for sentences. */
-function said(value: Exclude<Value, SizeChart | CellBlock | null>): string {
+function said(value: Exclude<Value, SizeChart | CellBlock | KeptLayout | null>): string {
   if (typeof value === 'string') return `“${value}”`;
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
   return isSpan(value) ? showSpan(value, { system: 'own', inchStep: 32 }).main : sayQuantity(value);
@@ -102,6 +104,8 @@ function take(fn: SewingFunction, arg: Arg, value: Exclude<Value, null>, lengthU
   };
   if (value instanceof SizeChart) return wrong('it got a block of cells: give one cell');
   if (value instanceof CellBlock) return arg.kind === 'block' ? value : wrong('it got a block of cells: give one cell');
+  if (value instanceof KeptLayout) return arg.kind === 'layout' ? value : wrong('it got a layout');
+  if (arg.kind === 'layout') return wrong(`${said(value)} is none`);
   if (arg.kind === 'block') return wrong(`${said(value)} is none: give the whole block, its labels with it`);
   if (arg.kind === 'chart') return wrong(`${said(value)} is none: give the block of cells that holds the chart, its labels with it`);
   if (typeof value === 'boolean') return wrong(`${said(value)} is none`);

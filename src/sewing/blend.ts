@@ -1,7 +1,7 @@
 /** Lines that run from one size to another. */
 import { define, mm, plain } from './define.ts';
 import { orRefuse } from './pad.ts';
-import { sizeFigure } from './size-between.ts';
+import { figureOrContinued } from './size-choice-continued.ts';
 
 export const BLEND_FUNCTIONS = [
   define({
@@ -42,13 +42,13 @@ export const BLEND_FUNCTIONS = [
       { name: 'seams', kind: 'count', about: 'seams that share the girth; each has two edges', usual: 2 },
     ],
     gives: 'length',
-    rule: '(larger figure − smaller figure) ÷ (2 × seams)',
+    rule: '(larger figure − smaller figure) ÷ (2 × seams); past the chart’s ends its figures go on by its own last step',
     source: 'exact geometry',
     example: '=BLEND.GAP(chart, "hip", 12, 14, 2)',
     work([chart, measure, size, other, seams], pad) {
       const column = orRefuse(chart.measure(measure), pad);
       pad.showIn(column.unit);
-      const figures = [sizeFigure(column, size, pad), sizeFigure(column, other, pad)];
+      const figures = [figureOrContinued(column, size, pad), figureOrContinued(column, other, pad)];
       const [small, large] = [Math.min(...figures), Math.max(...figures)];
       return pad.length('difference shared by both edges of every seam', ['(', mm(large), ' − ', mm(small), ') ÷ (2 × ', plain(seams), ')'], (large - small) / (2 * seams));
     },

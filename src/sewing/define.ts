@@ -8,15 +8,16 @@
  */
 import type { Dimension, Fault, Quantity, Span, UnitCode } from '../quantities/index.ts';
 import type { CellBlock } from './cell-block.ts';
+import type { KeptLayout } from './kept-layout.ts';
 import type { SizeChart } from './size-chart.ts';
 
 /**
  * What an argument must be. `count` is a whole number of at least 1; `size` is a
  * size's label or a number between sizes; `unit` is the name of a unit of length;
  * `span` is two figures in one cell, or one that stands for both; `block` is a
- * block of cells as it stands.
+ * block of cells as it stands; `layout` is the name of a kept layout.
  */
-export type ArgKind = 'length' | 'area' | 'angle' | 'number' | 'count' | 'percent' | 'choice' | 'text' | 'size' | 'chart' | 'unit' | 'span' | 'block';
+export type ArgKind = 'length' | 'area' | 'angle' | 'number' | 'count' | 'percent' | 'choice' | 'text' | 'size' | 'chart' | 'unit' | 'span' | 'block' | 'layout';
 
 export interface Arg {
   readonly name: string;
@@ -110,7 +111,7 @@ export interface Pad {
 export type Gives = 'length' | 'area' | 'angle' | 'number' | 'percent' | 'size' | 'text' | 'figure' | 'span';
 
 /** An argument's value as `work` gets it. */
-export type Given = number | string | FigureSpan | SizeChart | CellBlock;
+export type Given = number | string | FigureSpan | SizeChart | CellBlock | KeptLayout;
 
 export interface SewingFunction {
   readonly name: string;
@@ -134,7 +135,7 @@ export interface SewingFunction {
 }
 
 /** What a cell, or a block of them, can hand to a function. */
-export type Value = Quantity | Span | SizeChart | CellBlock | string | boolean | null;
+export type Value = Quantity | Span | SizeChart | CellBlock | KeptLayout | string | boolean | null;
 
 export type Outcome =
   | {
@@ -161,7 +162,9 @@ type GivenFor<A> = A extends { readonly kind: 'choice'; readonly choices: readon
             ? CellBlock | (A extends { readonly usual: '' } ? '' : never)
             : A extends { readonly kind: 'span' }
               ? FigureSpan
-              : number;
+              : A extends { readonly kind: 'layout' }
+                ? KeptLayout
+                : number;
 
 type GivenOf<A extends readonly Arg[], Repeats> = Repeats extends true
   ? A extends readonly [...infer First, infer Last]

@@ -40,6 +40,12 @@ export function knownLevel(name: string): KnownLevel | undefined {
   return known(name)?.level;
 }
 
+/** Whether two names mean one level. */
+export function sameLevel(a: string, b: string): boolean {
+  const level = known(a);
+  return plainName(a) === plainName(b) || (level !== undefined && level === known(b) && (level.names as readonly string[]).includes(plainName(a)) && (level.names as readonly string[]).includes(plainName(b)));
+}
+
 /** The usual distance from a level down to another, mm; common practice, for an adult of middle height. Undefined where either is not known. */
 export function usualDistance(upper: string, lower: string): number | undefined {
   const [from, to] = [known(upper)?.above, known(lower)?.above];
@@ -80,6 +86,13 @@ export function columnsFor(chart: SizeChart, level: string): LevelColumns | Faul
   if (isFault(finished)) return finished;
   if (body === undefined && finished === undefined) return { sentence: `The size chart has no measure called “${level}”; it has ${listed([...new Set(chart.measures)])}.` };
   return { ...(body && { body }), ...(finished && { finished }) };
+}
+
+/** The names of those measures; neither where the chart has none, or more than one. */
+export function measuresAt(chart: SizeChart, level: string): { readonly body?: string; readonly finished?: string } {
+  const columns = columnsFor(chart, level);
+  if (isFault(columns)) return {};
+  return { ...(columns.body && { body: columns.body.name }), ...(columns.finished && { finished: columns.finished.name }) };
 }
 
 function find(chart: SizeChart, level: string, candidates: readonly Named[]): ChartMeasure | Fault | undefined {

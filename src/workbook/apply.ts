@@ -13,6 +13,7 @@ import { checkLine } from './limits.ts';
 import { moveCells } from './move.ts';
 import { moveLines } from './move-lines.ts';
 import { renameName, setName } from './names.ts';
+import { orderRows } from './order-rows.ts';
 import { joined, setCells, unchanged } from './outcome.ts';
 import type { Outcome } from './outcome.ts';
 import { EditRefused } from './refused.ts';
@@ -68,6 +69,7 @@ function ownOutcomeOf(edit: Edit, book: Book): Outcome {
     case 'removeColumns': return changeStructure(edit, book);
     case 'moveRows':
     case 'moveColumns': return moveLines(edit, book);
+    case 'orderRows': return orderRows(edit, book);
     case 'acknowledge': return acknowledge(edit, book);
     case 'moveCells': return moveCells(edit, book);
     case 'addSheet': return addSheet(edit, book);

@@ -80,6 +80,7 @@ export function labelOf(edit: Edit, book: Book): string {
     case 'removeColumns': return `remove ${plural(edit.count, 'column')} from ${calledSheet(book, edit.sheet)}`;
     case 'moveRows': return `move ${plural(edit.count, 'row')} of ${calledSheet(book, edit.sheet)}`;
     case 'moveColumns': return `move ${plural(edit.count, 'column')} of ${calledSheet(book, edit.sheet)}`;
+    case 'orderRows': return `sort ${plural(edit.order.length, 'row')} in ${calledSheet(book, edit.area.sheet)}`;
     case 'acknowledge': return `${edit.pins.length > 0 ? 'acknowledge' : 'put back'} pins on ${cellName(edit.row, edit.col)} of ${calledSheet(book, edit.sheet)}`;
     case 'moveCells': {
       const from = edit.from.sheet === edit.to.sheet ? areaName(edit.from) : placed(book, edit.from);
@@ -154,6 +155,7 @@ export function focusOf(edit: Edit, book: Book): Area | null {
       const { top: left, bottom: right } = stretchOf(edit);
       return { sheet: edit.sheet, top: 0, bottom: LIMITS.rows - 1, left, right };
     }
+    case 'orderRows': return edit.area;
     case 'acknowledge': return { sheet: edit.sheet, top: edit.row, bottom: edit.row, left: edit.col, right: edit.col };
     case 'moveCells': return areaAt(edit.from, edit.to);
     case 'addSheet': return corner(edit.sheet.id);

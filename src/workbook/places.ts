@@ -38,6 +38,7 @@ function oneBefore(edit: OneEdit, place: CellAddress): CellAddress | null {
     case 'removeColumns': return edit.sheet === place.sheet ? colsCome(place, edit.at, edit.count) : place;
     case 'moveRows': return edit.sheet === place.sheet ? { ...place, row: placeAfterMove(place.row, moveBack(edit)) } : place;
     case 'moveColumns': return edit.sheet === place.sheet ? { ...place, col: placeAfterMove(place.col, moveBack(edit)) } : place;
+    case 'orderRows': return holds(edit.area, place.row, place.col) && edit.area.sheet === place.sheet ? { ...place, row: edit.area.top + edit.order[place.row - edit.area.top]! } : place;
     case 'moveCells': {
       const { from, to } = edit;
       const target = areaAt(from, to);
@@ -57,6 +58,7 @@ function oneAfter(edit: OneEdit, place: CellAddress): CellAddress | null {
     case 'removeColumns': return edit.sheet === place.sheet ? colsGo(place, edit.at, edit.count) : place;
     case 'moveRows': return edit.sheet === place.sheet ? { ...place, row: placeAfterMove(place.row, edit) } : place;
     case 'moveColumns': return edit.sheet === place.sheet ? { ...place, col: placeAfterMove(place.col, edit) } : place;
+    case 'orderRows': return holds(edit.area, place.row, place.col) && edit.area.sheet === place.sheet ? { ...place, row: edit.area.top + edit.order.indexOf(place.row - edit.area.top) } : place;
     case 'moveCells': {
       const { from, to } = edit;
       if (place.sheet === from.sheet && holds(from, place.row, place.col)) {

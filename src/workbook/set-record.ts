@@ -2,6 +2,7 @@
 import { safeParse, type GenericSchema } from 'valibot';
 import { rewriteReferences } from '../formula/index.ts';
 import type { ChangeOfReferences, SheetName } from '../formula/types.ts';
+import { followOrder } from './order-rows.ts';
 import { unchanged } from './outcome.ts';
 import type { Outcome } from './outcome.ts';
 import { EditRefused } from './refused.ts';
@@ -75,12 +76,19 @@ export function changeOfReferences(edit: Edit, book: Book, formulaMoves = false)
   }
 }
 
+/** What an edit does to the formulas of records; `null` when nothing. */
+function rewriteBy(edit: Edit, book: Book): ((formula: string) => string) | null {
+  if (edit.do === 'orderRows') return followOrder(edit, book, NOWHERE);
+  const change = changeOfReferences(edit, book);
+  return change && ((formula) => rewriteReferences(formula, NOWHERE, book.sheets, change));
+}
+
 /** The workbook after a change, with the records that were before it made to follow. */
-function withFollowed(before: Book, change: ChangeOfReferences, after: Book): Book {
+function withFollowed(before: Book, rewrite: (formula: string) => string, after: Book): Book {
   const records = before.records ?? NONE;
   const next = records.map((record): BookRecord => {
     const follow = KINDS[record.kind].follow as ((data: unknown, rewrite: (formula: string) => string) => unknown) | undefined;
-    const data = follow?.(record.data, (formula) => rewriteReferences(formula, NOWHERE, before.sheets, change)) ?? record.data;
+    const data = follow?.(record.data, rewrite) ?? record.data;
     return data === record.data ? record : { ...record, data } as BookRecord;
   });
   return next.every((record, at) => record === records[at]) ? after : withRecords(after, next);
@@ -98,7 +106,7 @@ const hollow = (book: Book): Book => ({ ...book, sheets: book.sheets.map(({ id, 
  */
 export function recordsFollow(edit: Edit, before: Book, outcome: Outcome, done: (edit: Edit, book: Book) => Outcome): Outcome {
   if (!before.records) return outcome;
-  const change = changeOfReferences(edit, before);
+  const change = rewriteBy(edit, before);
   const appears = edit.do === 'addSheet' || edit.do === 'setName';
   if (!change && !appears) return outcome;
   const book = change ? withFollowed(before, change, outcome.book) : outcome.book;
@@ -106,7 +114,7 @@ export function recordsFollow(edit: Edit, before: Book, outcome: Outcome, done: 
   for (const step of outcome.undo) {
     if (step.do === 'setCells' || step.do === 'setRecord') continue;
     const hollowed = step.do === 'addSheet' ? { ...step, sheet: { id: step.sheet.id, name: step.sheet.name, rows: [], widths: {} } } : step;
-    const way = changeOfReferences(step, back);
+    const way = rewriteBy(step, back);
     const without = done(hollowed, back).book;
     back = way ? withFollowed(back, way, without) : without;
   }

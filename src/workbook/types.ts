@@ -171,6 +171,8 @@ export type Edit =
   | { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number }
   /** They go before the one that stood at `to`, or to the end when it is one past the last; what points at them follows. */
   | { readonly do: 'moveRows' | 'moveColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number; readonly to: number }
+  /** The rows of a block in another order: `order[i]` is the row, from the block's top, that comes to stand at place `i`. What points at them follows. */
+  | { readonly do: 'orderRows'; readonly area: Area; readonly order: readonly number[] }
   /** `pins`: all that are acknowledged on the cell from now on. */
   | { readonly do: 'acknowledge'; readonly sheet: SheetId; readonly row: number; readonly col: number; readonly pins: readonly Acknowledged[] }
   /** Cut and paste: what pointed at the moved cells follows them. */
@@ -211,6 +213,12 @@ export type Effect =
    * `name`: at or past the last typed row or column it leaves references alone.
    */
   | { readonly do: 'insertRows' | 'removeRows' | 'insertColumns' | 'removeColumns'; readonly sheet: SheetId; readonly at: number; readonly count: number }
+  /**
+   * Cells change places with their rows, and formulas with them; what points
+   * at the cells still does. Formulas of which that is not all come before this
+   * as empty `cells`, and after it as they are now.
+   */
+  | { readonly do: 'orderRows'; readonly area: Area; readonly order: readonly number[] }
   /** The sheets as they are now; the engine adds, removes and renames to match. New sheets come with their cells in a `cells` effect after this one. */
   | { readonly do: 'sheets'; readonly sheets: readonly { readonly id: SheetId; readonly name: string }[] }
   /** `null`: the name is gone. `area: null`: it is there but what it pointed at was removed. */

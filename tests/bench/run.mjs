@@ -13,7 +13,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 const here = fileURLToPath(new URL('.', import.meta.url));
 const folder = await mkdtemp(join(tmpdir(), 'tape-and-tally-bench-'));
 try {
-  for (const name of ['engine', 'opening']) {
+  for (const name of ['engine', 'opening', 'trials']) {
     const outfile = join(folder, `${name}.mjs`);
     await build({
       entryPoints: [join(here, `${name}.bench.ts`)], outfile, bundle: true, format: 'esm', platform: 'node', target: 'es2022',

@@ -49,8 +49,8 @@ export class Mover {
     }
     for (let i = 0; i < effort.anywhere; i++) {
       const shape = ways[random.below(ways.length)]!;
-      if (!this.#range(shape)) continue;
-      this.#sample(p, shape, this.#lowX + random.next() * (this.#highX - this.#lowX), this.#lowY + random.next() * (this.#highY - this.#lowY));
+      if (!table.range(shape)) continue;
+      this.#sample(p, shape, table.lowX + random.next() * (table.highX - table.lowX), table.lowY + random.next() * (table.highY - table.lowY));
     }
     let best = now, bestX = table.x[p]!, bestY = table.y[p]!, bestShape = from;
     for (let i = 0; i < this.#kept && best > 0; i++) {
@@ -68,36 +68,21 @@ export class Mover {
   }
 
   #limit = 3;
-  #lowX = 0;
-  #highX = 0;
-  #lowY = 0;
-  #highY = 0;
-
-  /** Where the shape's origin may lie; false when there is no such place. */
-  #range(shape: number): boolean {
-    const { shapes, width, length } = this.table;
-    const { bare } = shapes;
-    this.#lowX = -bare[4 * shape]!;
-    this.#highX = length - bare[4 * shape + 2]!;
-    this.#lowY = -bare[4 * shape + 1]!;
-    this.#highY = shapes.items[shapes.shapes[shape]!.item]!.onFold ? this.#lowY : Math.max(this.#lowY, width - bare[4 * shape + 3]!);
-    return this.#highX >= this.#lowX;
-  }
-
   /** Brings a piece that sticks out back onto the cloth. */
   inside(p: number): void {
     const { table } = this;
     let shape = table.shape[p]!;
     // Too long this way for what is left of the cloth: one of its other ways is not.
-    if (!this.#range(shape)) shape = table.shapes.ofItem[table.item[p]!]!.find((way) => this.#range(way)) ?? shape;
-    table.put(p, shape, Math.max(this.#lowX, Math.min(this.#highX, table.x[p]!)), Math.max(this.#lowY, Math.min(this.#highY, table.y[p]!)));
+    if (!table.range(shape)) shape = table.shapes.ofItem[table.item[p]!]!.find((way) => table.range(way)) ?? shape;
+    table.put(p, shape, table.nearX(shape, table.x[p]!), table.nearY(shape, table.y[p]!));
   }
 
   #sample(p: number, shape: number, x: number, y: number): void {
-    if (!this.#range(shape)) return;
-    const atX = Math.max(this.#lowX, Math.min(this.#highX, x)), atY = Math.max(this.#lowY, Math.min(this.#highY, y));
+    const { table } = this;
+    if (!table.range(shape)) return;
+    const atX = table.nearX(shape, x), atY = table.nearY(shape, y);
     const limit = this.#kept < this.#limit ? Infinity : this.#weight[this.#kept - 1]!;
-    const weight = this.table.weigh(p, shape, atX, atY, limit);
+    const weight = table.weigh(p, shape, atX, atY, limit);
     if (weight < limit) this.#note(shape, atX, atY, weight);
   }
 
@@ -123,15 +108,15 @@ export class Mover {
     this.#atX = x;
     this.#atY = y;
     this.#atWeight = weight;
-    if (!this.#range(shape)) return;
+    if (!this.table.range(shape)) return;
     if (weight > 0) this.#descend(p, shape, size);
     if (this.#atWeight > 0) this.#settle(p, shape, size);
   }
 
   #tryAt(p: number, shape: number, x: number, y: number): boolean {
-    const atX = x < this.#lowX ? this.#lowX : x > this.#highX ? this.#highX : x;
-    const atY = y < this.#lowY ? this.#lowY : y > this.#highY ? this.#highY : y;
-    const weight = this.table.weigh(p, shape, atX, atY, this.#atWeight);
+    const { table } = this;
+    const atX = table.nearX(shape, x), atY = table.nearY(shape, y);
+    const weight = table.weigh(p, shape, atX, atY, this.#atWeight);
     if (weight >= this.#atWeight) return false;
     this.#atX = atX;
     this.#atY = atY;

@@ -5,6 +5,7 @@
  * or two large pieces exchanged;
  * compressing shortens the best layout in ever smaller steps.
  */
+import type { Given } from './grid.ts';
 import { Mover, type Effort } from './move.ts';
 import { Random } from './random.ts';
 import { separate, type Outcome, type Patience } from './separate.ts';
@@ -44,6 +45,7 @@ export class Search {
   readonly table: Table;
   readonly random: Random;
   readonly #mover: Mover;
+  readonly #floor: number;
   /** The best layout without overlap. */
   best: Kept;
 
@@ -53,30 +55,40 @@ export class Search {
     this.#mover = new Mover(this.table, this.random, settings.effort);
     this.best = this.table.keep();
     this.#step = settings.exploreFrom;
+    this.#floor = this.#floorOf();
   }
 
-  /** No layout is shorter: the pieces' area over the width, or the longest piece laid its shortest way. */
-  get #floor(): number {
-    const { shapes, width } = this.table;
+  /** No layout is shorter: the pieces' area over the width, or the longest piece laid its shortest way as near the start as the print lets it. */
+  #floorOf(): number {
+    const { table, shapes } = this;
     let area = 0, longest = 0;
     shapes.items.forEach(({ count, fixed }, i) => {
       if (fixed) return;
       area += count * shapes.area[shapes.ofItem[i]![0]!]!;
-      longest = Math.max(longest, Math.min(...shapes.ofItem[i]!.map((s) => shapes.bare[4 * s + 2]! - shapes.bare[4 * s]!)));
+      const ends = shapes.ofItem[i]!.map((s) => {
+        table.range(s, Infinity);
+        return table.lowX + shapes.bare[4 * s + 2]!;
+      });
+      longest = Math.max(longest, Math.min(...ends));
     });
-    return Math.max(longest, area / width);
+    return Math.max(longest, area / table.width);
   }
 
   get #proven(): boolean {
     return this.best.length <= this.#floor * (1 + 1e-7);
   }
 
-  /** Each `true` is a better layout in `best`; each `false` a pause. Ends only when no layout can be shorter. */
-  *run(from: Kept | null = null): Generator<boolean, void> {
-    if (from) {
-      this.best = from;
+  /**
+   * Each `true` is a better layout in `best`; each `false` a pause. Ends only when no layout can be shorter.
+   * @param apart whether the given pieces lie apart on the cloth; else they are taken apart first
+   */
+  *run(given: Given | null = null, apart = true): Generator<boolean, void> {
+    if (given && apart && given.missing.length === 0) {
+      this.best = given.kept;
     } else {
-      yield* this.start();
+      if (!given) yield* this.start();
+      else if (given.missing.length > 0) yield* this.#add(given);
+      else if (!(yield* this.#settle(given.kept))) yield* this.start();
       yield true;
     }
     for (let span = 600_000; !this.#proven; span *= 1.4) {
@@ -85,13 +97,38 @@ export class Search {
     }
   }
 
+  /** Lays what is missing between and behind what lies. */
+  *#add({ kept, missing }: Given): Generator<boolean, void> {
+    const { table, shapes } = this;
+    table.restore(kept);
+    const area = (p: number): number => shapes.area[table.shape[p]!]!;
+    yield* bottomLeft(table, Int32Array.from(missing).sort((a, b) => area(b) - area(a) || a - b));
+    this.best = table.keep();
+  }
+
+  /** Takes pieces that were laid by hand apart, near where they lie, on a little more cloth each time; false when they stay in each other. */
+  *#settle(from: Kept): Generator<boolean, boolean> {
+    const { table } = this;
+    for (let more = 0; more <= 10; more++) {
+      table.restore(from);
+      table.length = Math.max(this.#floor, table.used()) * (1 + more * 0.02);
+      for (let p = 0; p < table.count; p++) if (!table.isFixed(p)) this.#mover.inside(p);
+      const outcome = yield* this.#apart(this.settings.compress);
+      if (outcome.overlap > 0) continue;
+      table.length = table.used();
+      this.best = table.keep();
+      return true;
+    }
+    return false;
+  }
+
   /** Bottom-left fill, the largest first and in a few other orders. */
   *start(): Generator<boolean, void> {
     const { table, shapes } = this;
     const n = table.count;
     const area = (p: number): number => shapes.area[table.shape[p]!]!;
     const span = (p: number): number => Math.max(shapes.bare[4 * table.shape[p]! + 2]! - shapes.bare[4 * table.shape[p]!]!, shapes.bare[4 * table.shape[p]! + 3]! - shapes.bare[4 * table.shape[p]! + 1]!);
-    const base = Array.from({ length: n }, (_, p) => p);
+    const base = Array.from({ length: n }, (_, p) => p).filter((p) => !table.isFixed(p));
     const orders = [
       base.slice().sort((a, b) => area(b) - area(a) || a - b),
       base.slice().sort((a, b) => span(b) - span(a) || a - b),
@@ -219,6 +256,7 @@ export class Search {
     const steps = separate(this.table, this.#mover, patience);
     // Even with nothing to move the count goes on, or a search of one piece would never end.
     this.table.weighed++;
+    yield false;
     for (let step = steps.next(); ; step = steps.next()) {
       if (step.done) return step.value;
       yield false;

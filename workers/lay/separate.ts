@@ -27,53 +27,70 @@ export interface Outcome {
 }
 
 export function* separate(table: Table, mover: Mover, patience: Patience): Generator<void, Outcome> {
-  const { count, weight, depth } = table;
+  const { count, weight, depth, touching } = table;
   const crowd = new Int32Array(count);
   const base = ownWeights(table, patience.area);
   weight.set(base);
+  /** Pairs that weigh more than their own weight. */
+  const heavy: number[] = [];
   // Any sweep betters an overlap that was not weighed yet; none is none.
   let overlap = table.measureAll() === 0 ? 0 : Infinity;
-  let best: Outcome = { overlap, kept: table.keep() };
-  for (let strike = 0; strike < patience.strikes && best.overlap > 0; strike++) {
-    const before = best.overlap;
+  let least = overlap;
+  const kept = table.keep();
+  for (let strike = 0; strike < patience.strikes && least > 0; strike++) {
+    const before = least;
     if (strike > 0) {
-      table.restore(best.kept);
+      table.restore(kept);
       table.measureAll();
     }
     for (let idle = 0; idle < patience.sweeps;) {
       let n = 0;
-      for (let p = 0; p < count; p++) if (!table.isFixed(p) && table.overlapOf(p) > 0) crowd[n++] = p;
+      for (let p = 0; p < count; p++) if (touching[p]! > 0 && !table.isFixed(p)) crowd[n++] = p;
       mover.random.shuffle(crowd, n);
       for (let i = 0; i < n; i++) {
-        if (table.overlapOf(crowd[i]!) === 0) continue;
+        if (touching[crowd[i]!] === 0) continue;
         if (mover.move(crowd[i]!)) table.measure(crowd[i]!);
         yield;
       }
       overlap = 0;
       let deepest = 0;
-      for (let k = 0; k < depth.length; k++) {
-        const loss = depth[k]! * base[k]!;
-        overlap += loss;
-        if (loss > deepest) deepest = loss;
+      for (let p = 0; p < count; p++) {
+        if (touching[p] === 0) continue;
+        for (let k = p * count, end = k + count; k < end; k++) {
+          const loss = depth[k]! * base[k]!;
+          overlap += loss;
+          if (loss > deepest) deepest = loss;
+        }
       }
       overlap /= 2;
-      if (overlap < best.overlap) {
-        if (overlap < best.overlap * 0.98) idle = 0;
+      if (overlap < least) {
+        if (overlap < least * 0.98) idle = 0;
         else idle++;
-        best = { overlap, kept: table.keep() };
-        if (overlap === 0) return best;
+        least = overlap;
+        table.keepIn(kept);
+        if (overlap === 0) return { overlap, kept };
       } else {
         idle++;
       }
-      for (let k = 0; k < depth.length; k++) {
-        if (depth[k]! > 0) weight[k]! *= patience.growLeast + (patience.growMost - patience.growLeast) * ((depth[k]! * base[k]!) / deepest);
-        else weight[k] = Math.max(base[k]!, weight[k]! * patience.fade);
+      let left = 0;
+      for (const k of heavy) {
+        if (depth[k]! === 0) weight[k] = Math.max(base[k]!, weight[k]! * patience.fade);
+        if (weight[k]! > base[k]!) heavy[left++] = k;
+      }
+      heavy.length = left;
+      for (let p = 0; p < count; p++) {
+        if (touching[p] === 0) continue;
+        for (let k = p * count, end = k + count; k < end; k++) {
+          if (depth[k]! === 0) continue;
+          if (weight[k] === base[k]) heavy.push(k);
+          weight[k]! *= patience.growLeast + (patience.growMost - patience.growLeast) * ((depth[k]! * base[k]!) / deepest);
+        }
       }
     }
     // A strike that gained a lot earns another.
-    if (best.overlap < before * 0.98) strike = -1;
+    if (least < before * 0.98) strike = -1;
   }
-  return best;
+  return { overlap: least, kept };
 }
 
 /** Of each pair, what its depth is multiplied by from the start: a large piece in a wrong place blocks more than a small one. */

@@ -23,8 +23,8 @@ export class Served implements LayWorker {
     const mine = ++this.#now;
     const job = new Job(request);
     if (job.sentences.length > 0) return { outcome: 'refused', sentences: job.sentences };
-    const { places, proof } = job;
-    if (proof) return { outcome: 'done', found: null, places, sentence: proof };
+    const { proof } = job;
+    if (proof) return { outcome: 'done', found: null, places: job.places, sentence: proof };
     let until = performance.now() + TURN;
     let count = 0;
     for (const step of job.run()) {
@@ -33,13 +33,18 @@ export class Served implements LayWorker {
       if (!step && ++count % 16 > 0) continue;
       if (performance.now() < until) continue;
       await pause();
-      if (mine !== this.#now) return { outcome: 'cancelled', found: job.found, places };
+      if (mine !== this.#now) return { outcome: 'cancelled', found: job.found, places: job.places };
       until = performance.now() + TURN;
     }
-    return { outcome: 'done', found: job.found, places };
+    const { found, sentence, without } = job;
+    return { outcome: 'done', found, places: job.places, ...(sentence ? { sentence } : {}), ...(without ? { without } : {}) };
   }
 
   cancel(): void {
     this.#now++;
+  }
+
+  alive(): true {
+    return true;
   }
 }

@@ -23,6 +23,32 @@ export interface Item {
   readonly onFold?: boolean;
   /** Never moved: a flaw in the cloth, or what lies outside a remnant. */
   readonly fixed?: boolean;
+  /** From where to where across the cloth it has to lie; left out: anywhere. */
+  readonly band?: readonly [low: number, high: number];
+  /** Where its origin may lie along and across; null: anywhere. Such an item has one way. */
+  readonly lattice?: readonly [Lattice | null, Lattice | null];
+}
+
+/** `first`, and whole steps of `every` from there. */
+export interface Lattice {
+  readonly first: number;
+  readonly every: number;
+}
+
+/** An item's outline as its maps are made from it. */
+export interface Prepared {
+  readonly simple: Ring;
+  readonly parts: readonly Ring[];
+}
+
+/** More items than this have smaller maps of fewer points, for the memory's and the time's sake. */
+const MANY = 30;
+const MOST_POINTS = { few: 48, many: 24 };
+
+/** Takes some milliseconds for an outline of many points. Obstacles are simplified too: what grows outwards there only takes cloth away. */
+export function prepared({ ring }: Item, tolerance: number, items: number): Prepared {
+  const simple = simplifyOutwards(tidy(anticlockwise(ring.map(Math.round))), tolerance, items > MANY ? MOST_POINTS.many : MOST_POINTS.few);
+  return { simple, parts: convexParts(simple) };
 }
 
 /** Numbers of a pair of shapes. */
@@ -57,12 +83,16 @@ export class Shapes {
   readonly shapes: Shape[] = [];
   /** Of each item, its shapes. */
   readonly ofItem: number[][] = [];
+  /** Of each item, every way that was allowed: its shape, and where that lies when the way lies at 0. */
+  readonly waysOfItem: { readonly way: Way; readonly shape: number; readonly shift: readonly [number, number] }[][] = [];
   readonly maps: DepthMaps;
   /** Bounds without the gap, from the origin: left, bottom, right, top of each shape. */
   readonly bare: Float64Array;
   /** Bounds with the gap. */
   readonly reach: Float64Array;
   readonly area: Float64Array;
+  /** Of each shape, what keeps its origin to the print: first and step along, first and step across; step 0: nothing does. */
+  readonly lattice: Float64Array;
   /**
    * Of each pair (moving, lying), together because they are read together: the
    * matrix that takes an offset into the map, then the map's left, bottom,
@@ -73,23 +103,27 @@ export class Shapes {
   readonly #shared = new Map<string, number>();
   readonly count: number;
 
-  constructor(readonly items: readonly Item[], tolerance: number, side: number) {
-    this.maps = new DepthMaps(side);
+  constructor(readonly items: readonly Item[], outlines: readonly Prepared[]) {
+    this.maps = new DepthMaps(items.length > MANY ? 24 : 48);
     const bare: Ring[] = [];
     const rings: Ring[] = [];
     items.forEach((item, i) => {
-      const base = tidy(anticlockwise(item.ring.map(Math.round)));
-      // Obstacles are simplified too: what grows outwards there only takes cloth away.
-      const simple = simplifyOutwards(base, tolerance);
-      const parts = convexParts(simple);
-      const seen = new Set<string>();
+      const { simple, parts } = outlines[i]!;
+      const seen = new Map<string, number>();
       this.ofItem.push([]);
+      this.waysOfItem.push([]);
       for (const way of item.ways) {
         const matrix = matrixOf(way);
         const turned = applied(matrix, item.bare);
         const key = likeness(turned);
-        if (seen.has(key)) continue;
-        seen.add(key);
+        const like = seen.get(key);
+        if (like !== undefined) {
+          const one = bounds(turned), other = bounds(bare[like]!);
+          this.waysOfItem[i]!.push({ way, shape: like, shift: [one[0] - other[0], one[1] - other[1]] });
+          continue;
+        }
+        seen.set(key, this.shapes.length);
+        this.waysOfItem[i]!.push({ way, shape: this.shapes.length, shift: [0, 0] });
         this.ofItem[i]!.push(this.shapes.length);
         const exact = Number.isInteger(way.turn / 90);
         this.shapes.push({
@@ -107,8 +141,11 @@ export class Shapes {
     this.bare = new Float64Array(4 * n);
     this.reach = new Float64Array(4 * n);
     this.area = new Float64Array(n);
+    this.lattice = new Float64Array(4 * n);
     for (let s = 0; s < n; s++) {
       this.bare.set(bounds(bare[s]!), 4 * s);
+      const [along, across] = items[this.shapes[s]!.item]!.lattice ?? [null, null];
+      this.lattice.set([along?.first ?? 0, along?.every ?? 0, across?.first ?? 0, across?.every ?? 0], 4 * s);
       this.area[s] = Math.abs(ringArea(bare[s]!));
       const [l, b, r, t] = bounds(rings[s]!);
       this.reach.set([l - 2, b - 2, r + 2, t + 2], 4 * s);

@@ -4,64 +4,104 @@
  * of the pieces. A point in a hollow may go; so may an edge between two bulging
  * corners when its neighbours are prolonged until they meet.
  */
-import { crossesItself, type Ring } from './flat.ts';
+import { anticlockwise, crossesItself, type Ring } from './flat.ts';
 
-interface Step {
-  readonly at: number;
-  readonly added: number;
-  /** Where the neighbours of a bulging edge meet; null when a hollow's point just goes. */
-  readonly meet: readonly [number, number] | null;
+/**
+ * @param tolerance how far the outline may move outwards for one point less
+ * @param most points that may be left; above it the tolerance grows
+ */
+export function simplifyOutwards(ring: Ring, tolerance: number, most = Infinity): Ring {
+  const made = simplified(ring, tolerance, 0);
+  const simple = crossesItself(made) ? ring : made;
+  if (simple.length / 2 <= most) return simple;
+  const fewer = simplified(simple, Infinity, most);
+  if (fewer.length / 2 <= most && !crossesItself(fewer)) return fewer;
+  // Whatever else its edge does, the piece lies within its hull.
+  const hull = anticlockwise(hullOf(ring));
+  return hull.length / 2 <= most ? hull : simplified(hull, Infinity, most);
 }
 
-/** @param tolerance how far the outline may move outwards */
-export function simplifyOutwards(ring: Ring, tolerance: number): Ring {
-  let now = ring.slice();
-  for (;;) {
-    const step = cheapest(now, tolerance);
-    if (!step) break;
-    const next = now.slice();
-    const n = now.length / 2;
-    if (step.meet) {
-      const after = (step.at + 1) % n;
-      next[2 * step.at] = step.meet[0];
-      next[2 * step.at + 1] = step.meet[1];
-      next.splice(2 * after, 2);
-    } else {
-      next.splice(2 * step.at, 2);
-    }
-    now = next;
-  }
-  return crossesItself(now) ? ring : now;
-}
+/** Takes the point away that adds the least, as long as there are more than `enough`, or one within the tolerance. */
+function simplified(ring: Ring, tolerance: number, enough: number): Ring {
+  let left = ring.length / 2;
+  const x = Float64Array.from({ length: left }, (_, i) => ring[2 * i]!), y = Float64Array.from({ length: left }, (_, i) => ring[2 * i + 1]!);
+  const next = Int32Array.from({ length: left }, (_, i) => (i + 1) % left), before = Int32Array.from({ length: left }, (_, i) => (i + left - 1) % left);
+  /** What taking each point away adds in area; Infinity where it may not go. */
+  const added = new Float64Array(left);
+  const meetX = new Float64Array(left), meetY = new Float64Array(left);
+  const turn = (a: number, b: number, c: number): number => (x[b]! - x[a]!) * (y[c]! - y[a]!) - (y[b]! - y[a]!) * (x[c]! - x[a]!);
 
-function cheapest(ring: Ring, tolerance: number): Step | null {
-  const n = ring.length / 2;
-  if (n <= 4) return null;
-  let best: Step | null = null;
-  const x = (i: number): number => ring[2 * ((i + n) % n)]!;
-  const y = (i: number): number => ring[2 * ((i + n) % n) + 1]!;
-  const turn = (a: number, b: number, c: number): number => (x(b) - x(a)) * (y(c) - y(a)) - (y(b) - y(a)) * (x(c) - x(a));
-  for (let i = 0; i < n; i++) {
-    const here = turn(i - 1, i, i + 1);
+  /** A point in a hollow just goes; with a bulging one goes its edge to the next, and it moves to where their neighbours meet. */
+  const weigh = (i: number): void => {
+    const a = before[i]!, b = next[i]!, c = next[b]!;
+    added[i] = Infinity;
+    const here = turn(a, i, b);
+    meetX[i] = NaN;
     if (here <= 0) {
-      const chord = Math.hypot(x(i + 1) - x(i - 1), y(i + 1) - y(i - 1));
-      if (chord > 0 && -here / chord <= tolerance && (!best || -here / 2 < best.added)) best = { at: i, added: -here / 2, meet: null };
-      continue;
+      const chord = Math.hypot(x[b]! - x[a]!, y[b]! - y[a]!);
+      if (chord > 0 && -here / chord <= tolerance) added[i] = -here / 2;
+      return;
     }
-    if (turn(i, i + 1, i + 2) <= 0) continue;
-    const ux = x(i) - x(i - 1), uy = y(i) - y(i - 1);
-    const vx = x(i + 1) - x(i + 2), vy = y(i + 1) - y(i + 2);
+    if (turn(i, b, c) <= 0) return;
+    const ux = x[i]! - x[a]!, uy = y[i]! - y[a]!, vx = x[b]! - x[c]!, vy = y[b]! - y[c]!;
     const cross = ux * vy - uy * vx;
-    if (cross >= 0) continue;
-    const wx = x(i + 1) - x(i), wy = y(i + 1) - y(i);
+    if (cross >= 0) return;
+    const wx = x[b]! - x[i]!, wy = y[b]! - y[i]!;
     const t = (wx * vy - wy * vx) / cross;
-    if (!(t > 0)) continue;
-    // Rounded away from the middle of the edge, so that the whole-number corner stays outside.
-    const mx = x(i) + ux * t, my = y(i) + uy * t;
-    const away = Math.abs(wx * (my - y(i)) - wy * (mx - x(i))) / Math.hypot(wx, wy);
-    const added = (Math.hypot(wx, wy) * away) / 2;
-    if (away > tolerance || (best && added >= best.added)) continue;
-    best = { at: i, added, meet: [Math.round(mx), Math.round(my)] };
+    if (!(t > 0)) return;
+    const mx = x[i]! + ux * t, my = y[i]! + uy * t;
+    const edge = Math.hypot(wx, wy);
+    const away = Math.abs(wx * (my - y[i]!) - wy * (mx - x[i]!)) / edge;
+    // Two edges that hardly meet would make a spike.
+    if (away > tolerance || away > edge * 20) return;
+    added[i] = (edge * away) / 2;
+    meetX[i] = Math.round(mx);
+    meetY[i] = Math.round(my);
+  };
+
+  let first = 0;
+  for (let i = 0; i < left; i++) weigh(i);
+  while (left > 4 && left > enough) {
+    let best = -1, least = Infinity;
+    for (let i = first, n = 0; n < left; n++, i = next[i]!) {
+      if (added[i]! < least) {
+        least = added[i]!;
+        best = i;
+      }
+    }
+    if (best < 0) break;
+    let gone = best;
+    if (!Number.isNaN(meetX[best]!)) {
+      x[best] = meetX[best]!;
+      y[best] = meetY[best]!;
+      gone = next[best]!;
+    }
+    const a = before[gone]!, b = next[gone]!;
+    next[a] = b;
+    before[b] = a;
+    first = a;
+    left--;
+    for (const near of [before[before[a]!]!, before[a]!, a, b, next[b]!]) weigh(near);
   }
-  return best;
+  const out: number[] = [];
+  for (let i = first, n = 0; n < left; n++, i = next[i]!) out.push(x[i]!, y[i]!);
+  return out;
+}
+
+/** The convex hull (monotone chain, Andrew 1979). */
+function hullOf(ring: Ring): Ring {
+  const points = Array.from({ length: ring.length / 2 }, (_, i) => [ring[2 * i]!, ring[2 * i + 1]!] as const).sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const half = (list: typeof points): (readonly [number, number])[] => {
+    const kept: (readonly [number, number])[] = [];
+    for (const point of list) {
+      for (;;) {
+        const b = kept.at(-1), a = kept.at(-2);
+        if (!a || !b || (b[0] - a[0]) * (point[1] - a[1]) - (b[1] - a[1]) * (point[0] - a[0]) > 0) break;
+        kept.pop();
+      }
+      kept.push(point);
+    }
+    return kept.slice(0, -1);
+  };
+  return [...half(points), ...half(points.slice().reverse())].flat();
 }

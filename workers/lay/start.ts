@@ -8,41 +8,46 @@ import { EDGE } from './depth-maps.ts';
 import { PAIR } from './shapes.ts';
 import type { Table } from './table.ts';
 
-/** Lays the pieces in the order given on an empty table and sets its length. Pauses (yields) often, because the first maps are made here. */
+/** Lays the pieces in the order given between and behind those that are not in it, and sets the table's length. Pauses (yields) often, because the first maps are made here. */
 export function* bottomLeft(table: Table, order: Int32Array): Generator<false, void> {
-  const { shapes, width } = table;
+  const { shapes } = table;
   const laid: number[] = [];
-  for (let p = 0; p < table.count; p++) {
-    table.lift(p);
-    if (!table.isFixed(p)) continue;
-    table.put(p, table.shape[p]!, 0, 0);
-    laid.push(p);
-  }
+  for (const p of order) table.lift(p);
+  const laying = new Set(order);
   let end = 0;
+  /** Where the last flaw ends. */
+  let beyond = 0;
+  for (let p = 0; p < table.count; p++) {
+    if (laying.has(p)) continue;
+    table.put(p, table.shape[p]!, table.x[p]!, table.y[p]!);
+    laid.push(p);
+    const last = table.x[p]! + shapes.reach[4 * table.shape[p]! + 2]!;
+    if (table.isFixed(p)) beyond = Math.max(beyond, last);
+    else end = Math.max(end, last);
+  }
   for (const p of order) {
-    if (table.isFixed(p)) continue;
     let best = Infinity, bestX = 0, bestY = 0, bestShape = -1, bestLeft = 0;
     const tryAt = (shape: number, x: number, y: number): void => {
-      const { bare } = shapes;
-      const left = x + bare[4 * shape]!;
-      const right = x + bare[4 * shape + 2]!;
-      const bottom = y + bare[4 * shape + 1]!;
-      if (left < -1e-6 || bottom < -1e-6 || y + bare[4 * shape + 3]! > width + 1e-6) return;
+      const { bare, lattice } = shapes;
+      if (x < table.lowX - 1e-6 || y < table.lowY - 1e-6 || y > table.highY + 1e-6) return;
+      // Meeting the print, the piece lies at the next place of the repeat, further along and across.
+      const everyX = lattice[4 * shape + 1]!, everyY = lattice[4 * shape + 3]!;
+      const atX = everyX > 0 ? table.lowX + Math.max(0, Math.ceil((x - table.lowX) / everyX)) * everyX : Math.max(x, table.lowX);
+      const atY = everyY > 0 ? Math.min(table.highY, table.lowY + Math.max(0, Math.ceil((y - table.lowY) / everyY)) * everyY) : Math.min(Math.max(y, table.lowY), table.highY);
+      const left = atX + bare[4 * shape]!, right = atX + bare[4 * shape + 2]!, bottom = atY + bare[4 * shape + 1]!;
       // The cloth's end counts first, then the piece's own place along it.
       const score = Math.max(right, end) * 4 + right + bottom * 1e-3 + left * 1e-3;
       if (score >= best) return;
-      if (table.weigh(p, shape, Math.max(x, -bare[4 * shape]!), Math.max(y, -bare[4 * shape + 1]!), 1e-9) !== 0) return;
+      if (table.weigh(p, shape, atX, atY, 1e-9) !== 0) return;
       best = score;
-      bestX = Math.max(x, -bare[4 * shape]!);
-      bestY = Math.min(Math.max(y, -bare[4 * shape + 1]!), width - bare[4 * shape + 3]!);
+      bestX = atX;
+      bestY = atY;
       bestShape = shape;
       bestLeft = left;
     };
     for (const shape of shapes.ofItem[table.item[p]!]!) {
-      const { bare } = shapes;
-      const atLeft = -bare[4 * shape]!;
-      const low = -bare[4 * shape + 1]!;
-      const high = shapes.items[table.item[p]!]!.onFold ? low : width - bare[4 * shape + 3]!;
+      if (!table.range(shape, Infinity)) continue;
+      const { lowX: atLeft, lowY: low, highY: high } = table;
       tryAt(shape, atLeft, low);
       tryAt(shape, atLeft, high);
       for (const q of laid) {
@@ -51,12 +56,14 @@ export function* bottomLeft(table: Table, order: Int32Array): Generator<false, v
       }
     }
     if (bestShape < 0) {
-      // Flaws can leave no corner free; behind everything is always room.
-      const shape = shapes.ofItem[table.item[p]!]![0]!;
+      // Flaws, or the print, can leave no corner free; behind everything is always room.
+      const shape = shapes.ofItem[table.item[p]!]!.find((each) => table.range(each, Infinity)) ?? shapes.ofItem[table.item[p]!]![0]!;
+      const every = shapes.lattice[4 * shape + 1]!;
+      const behind = Math.max(end, beyond) - shapes.reach[4 * shape]! + 4;
       bestShape = shape;
-      bestX = end - shapes.reach[4 * shape]! + 4;
-      bestY = -shapes.bare[4 * shape + 1]!;
-      bestLeft = end;
+      bestX = every > 0 ? table.lowX + Math.max(0, Math.ceil((behind - table.lowX) / every)) * every : Math.max(behind, table.lowX);
+      bestY = table.lowY;
+      bestLeft = Math.max(end, beyond);
     }
     table.put(p, bestShape, bestX, bestY);
     end = Math.max(end, bestX + shapes.bare[4 * bestShape + 2]!, bestLeft);

@@ -6,6 +6,9 @@
 import { MARGIN } from './depth-maps.ts';
 import { PAIR, type Shapes } from './shapes.ts';
 
+/** Of a repeat, what rounding may take. */
+const NEAR = 1e-9;
+
 /** A place to go back to. */
 export interface Kept {
   readonly x: Float64Array;
@@ -33,6 +36,14 @@ export class Table {
   #lying = 0;
   /** The longest piece: none that begins further left than this can reach. */
   readonly #longest: number;
+  // What `weigh` looks at: offsets in the maps, lists of edges, weights, and what each is sure to weigh.
+  readonly #nearU: Float64Array;
+  readonly #nearV: Float64Array;
+  readonly #nearList: Int32Array;
+  readonly #nearWeight: Float64Array;
+  readonly #nearFloor: Float64Array;
+  /** Of each piece, with how many it was last measured to lie in each other. */
+  readonly touching: Int32Array;
   readonly depth: Float64Array;
   readonly weight: Float64Array;
   /** Places weighed since the start: the search's clock. */
@@ -57,6 +68,12 @@ export class Table {
     let longest = 0;
     for (let s = 0; s < shapes.count; s++) longest = Math.max(longest, shapes.reach[4 * s + 2]! - shapes.reach[4 * s]!);
     this.#longest = longest;
+    this.#nearU = new Float64Array(n);
+    this.#nearV = new Float64Array(n);
+    this.#nearList = new Int32Array(n);
+    this.#nearWeight = new Float64Array(n);
+    this.#nearFloor = new Float64Array(n);
+    this.touching = new Int32Array(n);
     this.depth = new Float64Array(n * n);
     this.weight = new Float64Array(n * n).fill(1);
   }
@@ -118,13 +135,16 @@ export class Table {
     const { shapes } = this;
     const who = this.#who, left = this.#left, right = this.#right, bottom = this.#bottom, top = this.#top;
     const { reach, pairs } = shapes;
-    const { edges, cells, lists } = shapes.maps;
+    const { edges, cells, floors, lists } = shapes.maps;
+    const nearU = this.#nearU, nearV = this.#nearV, nearList = this.#nearList, nearWeight = this.#nearWeight, nearFloor = this.#nearFloor;
     const myLeft = x + reach[4 * shape]!, myBottom = y + reach[4 * shape + 1]!;
     const myRight = x + reach[4 * shape + 2]!, myTop = y + reach[4 * shape + 3]!;
     const row = shape * shapes.count;
     const weights = p * this.count;
     const lying = this.#lying;
+    // First what each is sure to weigh: that alone turns most places down.
     let sum = 0;
+    let near = 0;
     for (let k = this.#firstFrom(myLeft - this.#longest); k < lying && left[k]! < myRight; k++) {
       if (right[k]! <= myLeft || bottom[k]! >= myTop || top[k]! <= myBottom) continue;
       const q = who[k]!;
@@ -142,8 +162,21 @@ export class Table {
       const cx = (u - pairs[pair + 4]!) * pairs[pair + 6]!, cy = (v - pairs[pair + 5]!) * pairs[pair + 6]!;
       const columns = pairs[pair + 7]!;
       if (!(cx >= 0 && cy >= 0 && cx < columns && cy < pairs[pair + 8]!)) continue;
-      const list = cells[pairs[pair + 9]! + (cy | 0) * columns + (cx | 0)]!;
+      const cell = pairs[pair + 9]! + (cy | 0) * columns + (cx | 0);
+      const list = cells[cell]!;
       if (list < 0) continue;
+      const weight = this.weight[weights + q]!;
+      const floor = weight * floors[cell]!;
+      sum += floor;
+      if (sum >= limit) return Infinity;
+      nearU[near] = u;
+      nearV[near] = v;
+      nearList[near] = list;
+      nearWeight[near] = weight;
+      nearFloor[near++] = floor;
+    }
+    for (let k = 0; k < near; k++) {
+      const u = nearU[k]!, v = nearV[k]!, list = nearList[k]!;
       let least = Infinity;
       let inside = false;
       for (let i = list + 1, end = list + lists[list]!; i <= end; i++) {
@@ -176,10 +209,11 @@ export class Table {
       }
       const deep = inside ? MARGIN + Math.sqrt(least) : MARGIN - Math.sqrt(least);
       if (deep <= MARGIN / 2) continue;
-      sum += this.weight[weights + q]! * deep;
+      sum += nearWeight[k]! * deep - nearFloor[k]!;
       if (sum >= limit) return Infinity;
     }
-    return sum;
+    // What the floors add and take away again leaves a little of rounding.
+    return near === 0 || sum < 0 ? 0 : sum;
   }
 
   // What `gather` found: unit normals outwards, depths (a little below zero for those that only touch), weights.
@@ -268,8 +302,13 @@ export class Table {
 
   /** Works out the depths of `p` with all others; gives their sum. */
   measure(p: number): number {
-    const { count, depth } = this;
-    for (let q = 0; q < count; q++) depth[p * count + q] = depth[q * count + p] = 0;
+    const { count, depth, touching } = this;
+    for (let q = 0; touching[p]! > 0 && q < count; q++) {
+      if (depth[p * count + q] === 0) continue;
+      depth[p * count + q] = depth[q * count + p] = 0;
+      touching[p]!--;
+      touching[q]!--;
+    }
     const { reach } = this.shapes;
     const shape = this.shape[p]!;
     const myLeft = this.x[p]! + reach[4 * shape]!, myRight = this.x[p]! + reach[4 * shape + 2]!;
@@ -278,7 +317,12 @@ export class Table {
     for (let k = this.#firstFrom(myLeft - this.#longest); k < this.#lying && this.#left[k]! < myRight; k++) {
       const q = this.#who[k]!;
       if (this.#right[k]! <= myLeft || this.#bottom[k]! >= myTop || this.#top[k]! <= myBottom || q === p) continue;
-      sum += depth[p * count + q] = depth[q * count + p] = this.depthOf(p, q);
+      const deep = this.depthOf(p, q);
+      if (deep === 0) continue;
+      depth[p * count + q] = depth[q * count + p] = deep;
+      touching[p]!++;
+      touching[q]!++;
+      sum += deep;
     }
     return sum;
   }
@@ -290,14 +334,58 @@ export class Table {
     return sum / 2;
   }
 
-  overlapOf(p: number): number {
-    let sum = 0;
-    for (let q = 0, at = p * this.count; q < this.count; q++, at++) sum += this.depth[at]! * this.weight[at]!;
-    return sum;
+  // What `range` found: where the shape's origin may lie.
+  lowX = 0;
+  highX = 0;
+  lowY = 0;
+  highY = 0;
+
+  /** Where on a cloth of that length the shape's origin may lie; false when there is no such place. */
+  range(shape: number, length = this.length): boolean {
+    const { bare, lattice, items, shapes } = this.shapes;
+    const { onFold, band } = items[shapes[shape]!.item]!;
+    const [low, high] = band ?? [0, this.width];
+    this.lowX = -bare[4 * shape]!;
+    this.highX = length - bare[4 * shape + 2]!;
+    this.lowY = low - bare[4 * shape + 1]!;
+    this.highY = onFold ? this.lowY : Math.max(this.lowY, high - bare[4 * shape + 3]!);
+    const everyX = lattice[4 * shape + 1]!, everyY = lattice[4 * shape + 3]!;
+    if (everyX > 0) {
+      const first = lattice[4 * shape]!;
+      this.lowX = first + Math.ceil((this.lowX - first) / everyX - NEAR) * everyX;
+      this.highX = first + Math.floor((this.highX - first) / everyX + NEAR) * everyX;
+    }
+    if (everyY > 0) {
+      const first = lattice[4 * shape + 2]!;
+      this.lowY = first + Math.ceil((this.lowY - first) / everyY - NEAR) * everyY;
+      this.highY = first + Math.floor((this.highY - first) / everyY + NEAR) * everyY;
+    }
+    return this.highX >= this.lowX && this.highY >= this.lowY;
+  }
+
+  /** The nearest place along within what `range` found. */
+  nearX(shape: number, x: number): number {
+    const every = this.shapes.lattice[4 * shape + 1]!;
+    const at = every > 0 ? this.lowX + Math.round((x - this.lowX) / every) * every : x;
+    return at < this.lowX ? this.lowX : at > this.highX ? this.highX : at;
+  }
+
+  /** The same across. */
+  nearY(shape: number, y: number): number {
+    const every = this.shapes.lattice[4 * shape + 3]!;
+    const at = every > 0 ? this.lowY + Math.round((y - this.lowY) / every) * every : y;
+    return at < this.lowY ? this.lowY : at > this.highY ? this.highY : at;
   }
 
   keep(): Kept {
     return { x: this.x.slice(), y: this.y.slice(), shape: this.shape.slice(), length: this.length };
+  }
+
+  /** The same into arrays that are there. */
+  keepIn({ x, y, shape }: Kept): void {
+    x.set(this.x);
+    y.set(this.y);
+    shape.set(this.shape);
   }
 
   restore(kept: Kept): void {

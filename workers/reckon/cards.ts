@@ -19,7 +19,7 @@ const TOPICS: Readonly<Record<SewingFunction['topic'], string>> = {
 
 const KINDS: Readonly<Record<ArgKind, string>> = {
   length: 'a length', area: 'an area', angle: 'an angle', number: 'a plain number', count: 'a whole number, 1 or more', percent: 'a percent',
-  choice: 'one of these words', text: 'words', size: 'a size', chart: 'a size chart', unit: 'a unit of length', span: 'one or two figures', block: 'a block of cells',
+  choice: 'one of these words', text: 'words', size: 'a size', chart: 'a size chart', unit: 'a unit of length', span: 'one or two figures', block: 'a block of cells', layout: 'the name of a kept layout',
 };
 
 const GIVES: Readonly<Record<SewingFunction['gives'], string>> = {

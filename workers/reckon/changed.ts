@@ -1,4 +1,5 @@
 /** The cells whose results changed since they were last told. */
+import type { Area } from '../../src/workbook/types.ts';
 import type { CellRange, Place } from './internals.ts';
 
 /** More than the columns of a sheet, so that row and column make one number. */
@@ -42,6 +43,16 @@ export class Changed {
       moved.add(place.row * COLUMNS + place.col);
     }
     this.#sheets.set(sheet, moved);
+  }
+
+  /** Moves what was noted with the rows of a block that change places. */
+  order({ sheet, left, right }: Area, rowAfter: (row: number) => number): void {
+    const cells = this.#sheets.get(sheet);
+    if (cells === undefined) return;
+    this.#sheets.set(sheet, new Set(Array.from(cells, (cell) => {
+      const [row, col] = [Math.floor(cell / COLUMNS), cell % COLUMNS];
+      return (col < left || col > right ? row : rowAfter(row)) * COLUMNS + col;
+    })));
   }
 
   dropSheet(sheet: number): void {

@@ -26,6 +26,11 @@ export class NoCells {
   constructor(readonly sentence: string) {}
 }
 
+/** A figure that was not typed but is tried; in the engine's own form. */
+export class TriedFigure {
+  constructor(readonly value: unknown) {}
+}
+
 /** Plain figures, the most there are in a sheet: no need to look for units and fractions in them. */
 const PLAIN_FIGURE = /^-?\d{1,15}(?:\.\d{1,15})?$/;
 
@@ -38,9 +43,10 @@ const ERROR_WORDS: ReadonlyMap<string, string> = new Map([
   ['#NAME?', ErrorType.NAME], ['#NUM!', ErrorType.NUM], ['#REF!', ErrorType.REF], ['#SPILL!', ErrorType.SPILL], ['#VALUE!', ErrorType.VALUE],
 ]);
 
-/** @param content what the engine was given for a cell: the text typed, an `EngineFormula`, a `NoCells`, or `null` for an empty one */
+/** @param content what the engine was given for a cell: the text typed, an `EngineFormula`, a `TriedFigure`, a `NoCells`, or `null` for an empty one */
 export function readContent(content: unknown): unknown {
   if (content === null || content === undefined) return CellContent.Empty.getSingletonInstance();
+  if (content instanceof TriedFigure) return new CellContent.Number(content.value);
   if (content instanceof NoCells) return failed(new Refusal(ErrorType.REF, content.sentence));
   if (content instanceof EngineFormula || isFormula(content as string)) return new CellContent.Formula(content);
   const raw = content as string;

@@ -4,7 +4,8 @@
  */
 import { engineName } from '../../src/formula/index.ts';
 import type { SheetName } from '../../src/formula/index.ts';
-import type { ChangeSet, Example, FunctionCard, Reckoner, SheetChanges, Trial, TrialResults, Working } from '../../src/reckoning/protocol.ts';
+import type { BackAnswer, BackSearch, ChangeSet, Example, FunctionCard, Reckoner, SheetChanges, Trial, TrialMore, TrialResults, Working } from '../../src/reckoning/protocol.ts';
+import { keptLays } from '../../src/workbook/index.ts';
 import type { Book, CellAddress, Effect } from '../../src/workbook/types.ts';
 import { cardsFor } from './cards.ts';
 import { columnsOf, withCautions } from './columns.ts';
@@ -15,6 +16,8 @@ import { Host } from './host.ts';
 import { ArrayFormulaVertex } from './internals.ts';
 import type { Place } from './internals.ts';
 import { Teller } from './telling.ts';
+import { inputsOf } from './trial-inputs.ts';
+import { searchBack } from './trial-search.ts';
 import { tryOut } from './trials.ts';
 
 export class Engine implements Reckoner {
@@ -25,14 +28,17 @@ export class Engine implements Reckoner {
   #sheets: readonly SheetName[] = [];
   /** By the name that the engine knows it under, which is one for all spellings. */
   #names = new Map<string, string>();
+  /** Counts what makes a search that is under way be of no more use. */
+  #turn = 0;
 
   open(revision: number, book: Book): ChangeSet {
     const start = performance.now();
+    this.#turn++;
     const host = this.#opened = this.#fresh ?? new Host();
     this.#fresh = undefined;
     this.#names = new Map(book.names.map(({ name }) => [engineName(name), name]));
     this.#setSheets(book.sheets);
-    host.build(book.sheets, book.names);
+    host.build(book.sheets, book.names, keptLays(book));
     const teller = new Teller(host);
     const sheets = book.sheets.map(({ id }) => this.#columns(id, filled(host, id), teller));
     return { revision, whole: true, sheets: sheets.filter(({ kind }) => kind.length > 0), took: performance.now() - start };
@@ -40,6 +46,7 @@ export class Engine implements Reckoner {
 
   apply(revision: number, effects: readonly Effect[]): ChangeSet {
     const start = performance.now();
+    this.#turn++;
     const host = this.#host;
     for (const effect of effects) this.#take(effect);
     if (effects.some(({ do: act }) => act !== 'cells' && act !== 'name')) host.reviewErrors();
@@ -52,7 +59,7 @@ export class Engine implements Reckoner {
 
   working(cell: CellAddress): Working {
     if (!this.#has(cell.sheet)) return { result: { kind: 'empty' }, uses: [] };
-    return explain(this.#host, cell, new Teller(this.#host), (name) => this.#names.get(name) ?? undefined);
+    return explain(this.#host, cell, new Teller(this.#host), this.#spelled);
   }
 
   catalogue(): readonly FunctionCard[] {
@@ -70,9 +77,24 @@ export class Engine implements Reckoner {
       .sort((a, b) => (order.get(a.sheet) ?? 0) - (order.get(b.sheet) ?? 0) || a.row - b.row || a.col - b.col);
   }
 
-  tryOut(trials: readonly Trial[], outputs: readonly CellAddress[]): TrialResults {
-    return tryOut(this.#host, trials, outputs);
+  tryOut(trials: readonly Trial[], outputs: readonly CellAddress[], more: TrialMore = {}): TrialResults {
+    return tryOut(this.#host, trials, outputs, more, this.#spelled);
   }
+
+  inputsOf(result: CellAddress): readonly CellAddress[] {
+    return this.#has(result.sheet) ? inputsOf(this.#host, result) : [];
+  }
+
+  workBack(search: BackSearch): Promise<BackAnswer | null> {
+    const mine = ++this.#turn;
+    return searchBack(this.#host, search, this.#spelled, () => mine !== this.#turn);
+  }
+
+  cancelSearch(): void {
+    this.#turn++;
+  }
+
+  readonly #spelled = (name: string): string | undefined => this.#names.get(name);
 
   /** @throws Error before a workbook was opened */
   get #host(): Host {
@@ -102,6 +124,12 @@ export class Engine implements Reckoner {
         else host.setName(name, target.area);
         return;
       }
+      case 'layouts':
+        host.setLayouts(effect.kept);
+        return;
+      case 'orderRows':
+        host.orderRows(effect.area, effect.order);
+        return;
       default:
         host.restructure(effect);
     }

@@ -9,7 +9,7 @@ import { resultOf } from './columns.ts';
 import { Host } from './host.ts';
 import { ArrayFormulaVertex } from './internals.ts';
 import type { Place } from './internals.ts';
-import { SAMPLES } from './samples.ts';
+import { SAMPLE_LAYOUT, SAMPLE_PIECES, SAMPLES } from './samples.ts';
 import { Teller } from './telling.ts';
 
 /** Rows and columns of a block of results that are given; the rest is counted. */
@@ -53,12 +53,18 @@ function read(host: Host): Example {
 
 function hostOfSamples(): Host {
   const host = new Host();
-  const sheets: SheetName[] = [{ id: SHEET, name: 'Example' }, ...SAMPLES.map(({ name }, i) => ({ id: SHEET + 1 + i, name }))];
-  const names = SAMPLES.map(({ name, rows }, i): { name: string; area: Area } => ({
+  const all = [...SAMPLES, SAMPLE_PIECES];
+  const sheets: SheetName[] = [{ id: SHEET, name: 'Example' }, ...all.map(({ name }, i) => ({ id: SHEET + 1 + i, name }))];
+  const names = all.map(({ name, rows }, i): { name: string; area: Area } => ({
     name, area: { sheet: SHEET + 1 + i, top: 0, left: 0, bottom: rows.length - 1, right: Math.max(...rows.map((row) => row.length)) - 1 },
   }));
   host.names.setSheets(sheets);
   host.formulas.setMeanings(sheets, names.map(({ name }) => name));
-  host.build([{ id: SHEET, rows: [] }, ...SAMPLES.map(({ rows }, i) => ({ id: SHEET + 1 + i, rows: rows.map((row) => row.map((raw) => ({ raw }))) }))], names);
+  host.build([{ id: SHEET, rows: [] }, ...all.map(({ rows }, i) => ({ id: SHEET + 1 + i, rows: rows.map((row) => row.map((raw) => ({ raw }))) }))], names);
+  const pieces = names.find(({ name }) => name === SAMPLE_PIECES.name)!.area;
+  // The layout is as new as its pieces, whatever their print is.
+  host.setLayouts({ lays: [{ ...SAMPLE_LAYOUT, pieces, print: '' }], shapes: [] });
+  host.recompute();
+  host.setLayouts({ lays: [{ ...SAMPLE_LAYOUT, pieces, print: host.tools.lays.prints[0] ?? '' }], shapes: [] });
   return host;
 }

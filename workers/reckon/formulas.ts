@@ -7,6 +7,7 @@ import { MAX_COLUMNS, MAX_ROWS, toEngine } from '../../src/formula/index.ts';
 import type { SheetName } from '../../src/formula/index.ts';
 import { isFault } from '../../src/quantities/index.ts';
 import { EngineFormula } from './content.ts';
+import { withLayouts } from './functions/lay.ts';
 import { extent, SHARED_REACH } from './reach.ts';
 import type { Predictor } from './reach.ts';
 import { OURS } from './sentences.ts';
@@ -186,7 +187,7 @@ export class Formulas {
     }
     const translated = toEngine(formula, { sheets: this.#sheets, names: this.#names, ownSheet: place.sheet });
     if (isFault(translated)) return this.#unreadable(translated.sentence);
-    const result = this.#read(translated.text, place);
+    const result = withLayouts(translated.text, this.#read(translated.text, place));
     if (result.errors.length > 0) {
       this.metUnreadable = true;
       return { ...result, single: true };

@@ -8,15 +8,18 @@
 import { engineName, engineSheet, MAX_COLUMNS, MAX_ROWS, rewriteReferences } from '../../src/formula/index.ts';
 import type { CellCaution } from '../../src/reckoning/protocol.ts';
 import type { Area, Effect } from '../../src/workbook/types.ts';
+import type { KeptLays } from '../../src/workbook/index.ts';
 import { Arithmetic } from './arithmetic.ts';
 import { fill } from './build.ts';
 import type { SheetContent } from './build.ts';
 import { Changed } from './changed.ts';
 import type { Shift } from './changed.ts';
 import { NoCells, pointingAt, readContent } from './content.ts';
+import type { TriedFigure } from './content.ts';
 import { Evaluation } from './evaluate.ts';
 import { Formulas } from './formulas.ts';
 import { quicken } from './graph.ts';
+import { LAYS_NAME } from './functions/lay.ts';
 import { functionTable } from './functions/table.ts';
 import { Tools } from './functions/tools.ts';
 import {
@@ -25,6 +28,7 @@ import {
 } from './internals.ts';
 import type { FormulaVertex, Inside, Place, Vertex } from './internals.ts';
 import { visitInOrder } from './order.ts';
+import { orderRows, unreadIn } from './order-rows.ts';
 import { lostName, PlaceNames } from './sentences.ts';
 import { Spills } from './spills.ts';
 import { refuse, sameValue } from './values.ts';
@@ -96,9 +100,10 @@ export class Host {
   }
 
   /** Fills an empty host and works everything out. */
-  build(sheets: readonly SheetContent[], names: readonly { readonly name: string; readonly area: Area | null }[]): void {
+  build(sheets: readonly SheetContent[], names: readonly { readonly name: string; readonly area: Area | null }[], kept?: KeptLays): void {
     fill(this.inside, this.formulas, sheets);
     for (const { name, area } of names) this.setName(name, area);
+    if (kept) this.setLayouts(kept);
     this.operations.getAndClearContentChanges();
     this.graphs.clearDirtyVertices();
     // What was typed needs no working out, so the search starts at the formulas.
@@ -114,7 +119,7 @@ export class Host {
     return this.graphs.addressMapping.getCellValue(place);
   }
 
-  setCell(place: Place, raw: string): void {
+  setCell(place: Place, raw: string | TriedFigure): void {
     this.#spills.forget(place);
     this.operations.setCellContent(place, raw === '' ? null : raw);
   }
@@ -145,6 +150,14 @@ export class Host {
     }
   }
 
+  /** What formulas can read of kept layouts from now on. */
+  setLayouts(kept: KeptLays): void {
+    const content = this.tools.lays.take(kept);
+    const { operations } = this;
+    if (this.inside._namedExpressions.namedExpressionForScope(LAYS_NAME)) operations.changeNamedExpressionExpression(LAYS_NAME, content);
+    else operations.addNamedExpression(LAYS_NAME, content);
+  }
+
   removeName(name: string): void {
     const known = engineName(name);
     if (!this.inside._namedExpressions.namedExpressionForScope(known)) return;
@@ -165,6 +178,16 @@ export class Host {
     for (const column of this.graphs.graph.getInfiniteRanges()) column.clearCache();
     this.changed.shift(sheet, { ...SHIFTS[act], at, count });
     this.#followUnread({ do: act, sheet, at, count });
+  }
+
+  /** Rows of a block change places, and formulas with them. */
+  orderRows(area: Area, order: readonly number[]): void {
+    this.#drain();
+    this.#spills.fold();
+    const rowAfter = orderRows(this.inside, area, order);
+    this.changed.order(area, rowAfter);
+    if (!this.formulas.metUnreadable) return;
+    for (const [place, raw] of unreadIn(this.inside, area, rowAfter)) this.setCell(place, raw);
   }
 
   /** Formulas that could not be read follow by their text, since the engine has nothing else of them. */

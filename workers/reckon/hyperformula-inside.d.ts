@@ -130,6 +130,7 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
   export class Vertex { readonly idInGraph?: number }
   export class ScalarFormulaVertex extends Vertex {
     constructor(formula: Ast, address: CellAddress, version: number);
+    cellAddress: CellAddress;
     getFormula(lazy: Lazy): Ast;
     getAddress(lazy: Lazy): CellAddress;
     isComputed(): boolean;
@@ -142,6 +143,7 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
     getFormula(lazy: Lazy): Ast;
     getAddress(lazy: Lazy): CellAddress;
     getRange(): CellRange;
+    setAddress(address: CellAddress): void;
     isComputed(): boolean;
     isLeftCorner(address: CellAddress): boolean;
     getArrayCellValue(address: CellAddress): unknown;
@@ -166,7 +168,7 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
     getCellValue(): unknown;
   }
   export class RangeVertex extends Vertex {
-    readonly range: CellRange;
+    readonly range: CellRange & { shiftByRows(count: number): void };
     getFunctionValue(name: string): unknown;
     setFunctionValue(name: string, value: unknown): void;
     clearCache(): void;
@@ -262,6 +264,8 @@ declare module '*/hyperformula/es/shapes.mjs' {
     readonly graph: NodeGraph;
     readonly addressMapping: {
       getCell(address: CellAddress): Vertex | undefined;
+      setCell(address: CellAddress, vertex: Vertex): void;
+      removeCell(address: CellAddress): void;
       getCellValue(address: CellAddress): unknown;
       sheetEntries(sheet: number): Iterable<[CellAddress, CellVertex]>;
       addSheetAndSetStrategyBasedOnBoundaries(sheet: number, boundaries: object): void;
@@ -273,9 +277,12 @@ declare module '*/hyperformula/es/shapes.mjs' {
       addSheetWithId(id: number, name: string): void;
     };
     readonly rangeMapping: {
+      rangesInSheet(sheet: number): Iterable<RangeVertex>;
+      removeVertexIfExists(vertex: RangeVertex): void;
+      addOrUpdateVertex(vertex: RangeVertex): void;
       findSmallerRange(range: CellRange): { readonly smallerRangeVertex?: RangeVertex; readonly restRange: CellRange };
     };
-    readonly arrayMapping: { removeArray(range: CellRange): void };
+    readonly arrayMapping: { setArray(range: CellRange, vertex: ArrayFormulaVertex): void; removeArray(range: CellRange): void };
     getAndClearContentChanges(): unknown;
     getCell(address: CellAddress): Vertex | undefined;
     getRange(start: CellAddress, end: CellAddress): RangeVertex | undefined;

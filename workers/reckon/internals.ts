@@ -17,6 +17,7 @@ export {
 } from '../../node_modules/hyperformula/es/interpreter/InterpreterValue.mjs';
 export { coerceRangeToScalar } from '../../node_modules/hyperformula/es/interpreter/ArithmeticHelper.mjs';
 export { InterpreterState } from '../../node_modules/hyperformula/es/interpreter/InterpreterState.mjs';
+export { NamedExpressionDependency } from '../../node_modules/hyperformula/es/parser/RelativeDependency.mjs';
 export { AbsoluteCellRange } from '../../node_modules/hyperformula/es/AbsoluteCellRange.mjs';
 export {
   ArrayFormulaVertex, EmptyCellVertex, ParsingErrorVertex, RangeVertex, ScalarFormulaVertex, ValueCellVertex,

@@ -4,6 +4,7 @@
  * invented, so that examples have something to reckon with.
  */
 import type { Sample } from '../../src/reckoning/protocol.ts';
+import type { KeptLay } from '../../src/workbook/index.ts';
 
 const sample = (name: string, kind: Sample['kind'], ...lines: readonly string[]): Sample => ({ name, kind, rows: lines.map((line) => line.split('|').map((cell) => cell.trim())) });
 
@@ -37,4 +38,25 @@ export const SAMPLES: readonly Sample[] = [
     'cloth       | needle            | stitch from | stitch to | source',
     "poplin      | '80/12            | 2           | 2.5       | invented",
     "jersey      | '75/11 ball point | 2.5         | 3         | invented"),
+  sample('needs', 'cells',
+    'ask for     | for        | needed',
+    'main cloth  | skirt      | 1.6 m',
+    'main cloth  | bodice     | 90 cm',
+    'buttons     | front      | 11'),
+  sample('cupboard', 'cells',
+    'at home     | width      | there is',
+    'main cloth  | 150 cm     | 40 cm',
+    'buttons     |            | 3'),
 ];
+
+/** What the layout that examples name was made from. */
+export const SAMPLE_PIECES = sample('dress pieces', 'cells',
+  'Piece | Shape     | Length | Width | How many | Allowance',
+  'Front | rectangle | 90 cm  | 50 cm | 2        | included',
+  'Back  | rectangle | 90 cm  | 60 cm | 1        | included');
+
+/** What is kept of a layout of them, but for the print of them. */
+export const SAMPLE_LAYOUT: Omit<KeptLay, 'pieces' | 'print'> = {
+  name: 'dress', second: null, which: '', both: false, unit: 'cm', length: 1800, density: 4 / 7, layout: { length: 1800, left: { at: [900, 600], length: 900, width: 800 } },
+  cloth: { width: 1400, length: null, flaws: [], oneWay: false, alike: false, fold: 'open', gap: 0 },
+};

@@ -1,10 +1,10 @@
 /**
  * Formulas whose results fill a block of cells. The engine (HyperFormula 3.5.0)
- * goes wrong with them in four ways that are mended here: one that found no
+ * goes wrong with them in five ways that are mended here: one that found no
  * room is not tried again when there is room; of two that want the same cells
  * the one typed first has them, which nobody can see; cells that point into a
  * block get lost when a row or column comes or goes within it; and whole columns
- * that are used do not see a block that comes to lie in them. So blocks are
+ * that are used do not see a block that comes to lie in them, nor the formula's own cell when it goes. So blocks are
  * folded up before rows or columns move, and laid out again afterwards, those
  * that come first on the sheet first, and are joined with the columns they lie in.
  */
@@ -28,6 +28,18 @@ export class Spills {
       if (vertex instanceof ArrayFormulaVertex && !vertex.array.size.isRef) this.#join(vertex);
       return changes;
     };
+    const shrink = graphs.shrinkArrayToCorner.bind(graphs);
+    graphs.shrinkArrayToCorner = (vertex) => {
+      shrink(vertex);
+      this.#joinHome(vertex);
+    };
+  }
+
+  /** When a block goes the library also takes the formula's own cell from the whole columns that use it. */
+  #joinHome(vertex: ArrayFormulaVertex): void {
+    const { graph } = this.#inside._dependencyGraph;
+    const home = this.#home(vertex);
+    for (const column of graph.getInfiniteRanges()) if (column.range.addressInRange(home)) graph.addEdge(vertex, column);
   }
 
   #join(vertex: ArrayFormulaVertex): void {

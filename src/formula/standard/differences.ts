@@ -114,6 +114,21 @@ export const DIFFERENCES: readonly Difference[] = [
     shown: [],
   },
   {
+    functions: [
+      'BESSELI', 'BESSELJ', 'BESSELK', 'BESSELY', 'BINOMDIST', 'CHIDIST', 'CHIINV', 'CRITBINOM', 'CUMIPMT', 'CUMPRINC', 'DB', 'GAMMADIST', 'GAMMAINV', 'HYPGEOMDIST', 'MULTINOMIAL',
+      'NEGBINOMDIST', 'POISSON',
+    ],
+    sentence: 'What it counts up to one by one is 1,000,000 at most; for a block of cells, 1,000,000 in all.',
+    why: 'A figure further out would keep everything waiting.',
+    shown: [{ formula: '=POISSON(2000000; 3; TRUE)', here: AN_ERROR, there: '1' }],
+  },
+  {
+    functions: ['WORKDAY'],
+    sentence: 'It goes no further than the year 9999.',
+    why: 'There are no dates after it here.',
+    shown: [{ formula: '=WORKDAY(DATE(2026; 11; 3); 1E17)', here: AN_ERROR, there: 'no such date' }],
+  },
+  {
     functions: ['DATEVALUE'],
     sentence: 'Dates are read as 2026-11-03 only.',
     why: 'In any other way of writing, a fraction such as 2 1/4 could be taken for a date.',

@@ -3,7 +3,7 @@ import { MaxRectsPacker } from 'maxrects-packer';
 import { boundsOf, placesOf, type Cloth, type Piece } from '../../../src/lay/index.ts';
 import { Grid } from '../../../workers/lay/grid.ts';
 import { Search } from '../../../workers/lay/search.ts';
-import { Shapes } from '../../../workers/lay/shapes.ts';
+import { Shapes, prepared } from '../../../workers/lay/shapes.ts';
 
 /** The shortest strip into which the packer gets every piece's bounding box; boxes are turned where the pieces may be. */
 export function boxes(pieces: readonly Piece[], { width }: Cloth): number {
@@ -30,7 +30,7 @@ export function boxes(pieces: readonly Piece[], { width }: Cloth): number {
 /** Bottom-left fill of the outlines, the largest first. */
 export function bottomLeftOnly(pieces: readonly Piece[], cloth: Cloth): number {
   const grid = new Grid(placesOf(pieces, cloth), cloth);
-  const search = new Search(new Shapes(grid.items, 0, 48), grid.width, 1);
+  const search = new Search(new Shapes(grid.items, grid.items.map((item) => prepared(item, 0, grid.items.length))), grid.width, 1);
   for (const step of search.start()) void step;
   return search.best.length / grid.scale;
 }

@@ -7,11 +7,11 @@ import { accessible, button, find, focused, heard, press, tabTo } from './suppor
 
 const CHOICE: PrintChoice = { what: 'ticket', paper: 'A4', across: false, out: [], pictures: [], radius: '', label: '' };
 const row = (key: string, label: string, pictured = false): TicketRow => ({
-  key, sheet: 1, label, from: '', figures: [{ cell: { sheet: 1, row: 0, col: 1 }, head: '', main: '6.0 cm', also: '2 ⅜ in', kind: 'figure' }],
+  key, sheet: 1, label, from: '', weight: 6, figures: [{ cell: { sheet: 1, row: 0, col: 1 }, head: '', main: '6.0 cm', also: '2 ⅜ in', kind: 'figure' }],
   pictured: pictured ? { sheet: 1, row: 0, col: 1 } : null,
 });
 const PARTS = [{ name: 'Seam by seam', rows: [row('1 Side', 'Side seams', true), row('1 Back', 'Centre back')] }];
-const TICKET: Ticket = { what: 'ticket', title: 'Linden tea dress', person: 'Aunt Oda', date: '25 November 2026', parts: PARTS, pictures: [], cautions: [{ place: 'Fit B13', text: 'Too little ease.' }] };
+const TICKET: Ticket = { what: 'ticket', title: 'Linden tea dress', person: 'Aunt Oda', date: '25 November 2026', parts: PARTS, pictures: [], left: [{ name: 'Measures', rows: 2 }], cautions: [{ place: 'Fit B13', text: 'Too little ease.' }] };
 
 async function dialog(choice: Partial<PrintChoice> = {}): Promise<{ made: PrintPanel; choices: PrintChoice[] }> {
   const made = await fixture<PrintPanel>(html`<tt-print></tt-print>`);

@@ -1,7 +1,8 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
-import type { Comparison, ComparisonChange, SideBySidePanel } from '../../../src/panels/index.ts';
-import '../../../src/panels/side-by-side.ts';
+import type { Comparison, ComparisonChange, KeptWish, SideBySidePanel } from '../../../src/panels/index.ts';
+import { NO_COMPARISON } from '../../../src/panels/side-by-side.ts';
+import { twoLengths } from '../../../src/pictures/index.ts';
 import { quantity, type ShowAs, type UnitCode } from '../../../src/quantities/index.ts';
 import type { Result } from '../../../src/reckoning/index.ts';
 import { accessible, button, find, heard, press, tabTo, texts, words } from './support.ts';
@@ -10,8 +11,9 @@ const q = (amount: number, unit: UnitCode): Result => ({ kind: 'quantity', value
 const cell = (row: number, col = 1) => ({ sheet: 1, row, col });
 
 const SIZES: Comparison = {
+  ...NO_COMPARISON,
   cases: ['As it is', 'Tried'],
-  inputs: [{ cell: cell(4), label: 'Size to cut', place: 'Fit B5', values: ['10', '14'] }],
+  inputs: [{ cell: cell(4), label: 'Size to cut', place: 'Fit B5', now: '10', values: [null, '14'] }],
   outputs: [
     { cell: cell(5), label: 'Its waist', place: 'Fit B6', results: [q(30.5, 'in'), q(34, 'in')], differences: [q(0, 'in'), q(3.5, 'in')] },
     { cell: cell(6), label: 'Too tight by', place: 'Fit B7', results: [q(4, 'cm'), q(1, 'cm')], differences: [q(0, 'cm'), q(-3, 'cm')] },
@@ -66,6 +68,56 @@ describe('side by side', () => {
     expect(asked).to.deep.equal([{ change: 'value', input: 0, case: 1, raw: '12' }]);
   });
 
+  it('gives the sheet’s own value where a field says nothing of its own', async () => {
+    const made = await panel(SIZES);
+    const [own, tried] = ['As it is', 'Tried'].map((name) => find<HTMLInputElement>(made, `[aria-label="Size to cut, ${name}"]`));
+    expect([own!.value, own!.className, tried!.value, tried!.className]).to.deep.equal(['10', 'sheets', '14', '']);
+  });
+
+  it('takes differences from any case, adds and leaves out cases, and puts one into the sheet', async () => {
+    const results = [q(30.5, 'in'), q(32, 'in'), q(34, 'in')];
+    const three: Comparison = {
+      ...SIZES, cases: ['10', '12', '14'], against: 1, inputs: [{ ...SIZES.inputs[0]!, values: [null, '12', '14'] }],
+      outputs: [{ ...SIZES.outputs![0]!, results, differences: [q(-1.5, 'in'), q(0, 'in'), q(2, 'in')] }],
+    };
+    const made = await panel(three);
+    expect(rows(made, 1)).to.deep.equal([['10', '12', '14', '10 less 12', '14 less 12'], ['30 ½ in', '32 in', '34 in', '−1 ½ in', '+2 in']]);
+    const asked = heard<ComparisonChange>(made, 'tt-compare');
+    for (const name of ['leave out 14', 'Add a case', 'Put 14 in']) {
+      await tabTo(made, button(made, name));
+      await press('Enter');
+    }
+    await tabTo(made, find(made, '[name=against]'));
+    await press('ArrowDown');
+    expect(asked).to.deep.equal([{ change: 'remove-case', case: 2 }, { change: 'add-case' }, { change: 'put', case: 2 }, { change: 'against', case: 2 }]);
+    expect(texts(made, '.tools button')).not.to.include('Put 10 in');
+    await accessible(made);
+  });
+
+  it('shows the picture of every case, and says where there is none', async () => {
+    const picture = twoLengths({ base: { name: 'Body', of: 'the body', length: 900 }, other: { name: 'Garment', length: 980 }, more: 'ease', less: 'smaller by', unit: 'cm' }, { system: 'own', inchStep: 8 });
+    const made = await panel({ ...SIZES, pictured: [{ cell: '=Fit!B6', name: 'Ease · Fit B6' }], picture: '=Fit!B6', pictures: [picture, null] });
+    expect(texts(made, 'figcaption')).to.deep.equal(['As it is', 'Tried']);
+    expect(made.renderRoot.querySelectorAll('figure svg')).to.have.length(1);
+    expect(words(made.renderRoot.querySelectorAll('figure')[1]!.textContent)).to.contain('No picture of this case.');
+    await accessible(made);
+  });
+
+  it('opens one of several that are kept, names it, begins another and takes it away', async () => {
+    const made = await panel({ ...SIZES, kept: { id: '2', all: [{ id: '1', title: 'Sizes' }, { id: '2', title: 'Cloths' }] } });
+    const asked = heard<KeptWish>(made, 'tt-kept');
+    await tabTo(made, find(made, '[name=title]'));
+    await sendKeys({ type: 'Two cloths' });
+    await press('Enter');
+    for (const name of ['Another', 'Take away']) {
+      await tabTo(made, button(made, name));
+      await press('Enter');
+    }
+    expect(asked).to.deep.equal([{ kept: 'title', title: 'Two cloths' }, { kept: 'another' }, { kept: 'take away' }]);
+    expect(texts(made, '[name=kept] option')).to.deep.equal(['Sizes', 'Cloths']);
+    await accessible(made);
+  });
+
   it('asks for another heading', async () => {
     const made = await panel(SIZES);
     const asked = heard<ComparisonChange>(made, 'tt-compare');
@@ -101,7 +153,7 @@ describe('side by side', () => {
   });
 
   it('says what to do first, that it is at work, and why there is nothing', async () => {
-    const empty = await panel({ cases: ['As it is', 'Tried'], inputs: [], outputs: null });
+    const empty = await panel({ ...NO_COMPARISON, cases: ['As it is', 'Tried'] });
     expect(button(empty, 'Select an input in the sheet to add it').disabled).to.equal(true);
     expect(button(empty, 'Save as CSV…').disabled).to.equal(true);
     await accessible(empty);

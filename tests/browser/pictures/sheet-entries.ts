@@ -1,7 +1,7 @@
 /** Every picture with usual and with extreme inputs, by family: what the contact sheet shows and the visual test compares. */
 import {
-  biasSquare, blend, bodyEase, buttonEdge, buttonhole, buttonStand, circleOnCloth, circlePiece, dart, gathers, godet, gores, goreShape, goresOnCloth, hem, hemFullness,
-  movedDart, pleatDeepen, pleatEdges, pleatMarks, pleatPanel, pleatSection, seamEdge, seamShift, sharedDarts, sizeGap, tierDepths, tiers, twoLengths,
+  biasSquare, blend, blendedEdge, bodyEase, buttonEdge, buttonhole, buttonStand, circleOnCloth, circlePiece, dart, gathers, godet, gores, goreShape, goresOnCloth, hem, hemFullness,
+  movedDart, pleatDeepen, pleatEdges, pleatMarks, pleatPanel, pleatSection, seamEdge, seamShift, sharedDarts, sizeGap, sizeOutline, tierDepths, tiers, twoLengths,
   type Picture,
 } from '../../../src/pictures/index.ts';
 import type { ShowAs } from '../../../src/quantities/index.ts';
@@ -161,6 +161,28 @@ export const FAMILIES: readonly Family[] = [
       e('shift, out', seamShift({ shift: 2.5, seams: 4, ...cm }, CM)),
       e('shift, in', seamShift({ shift: -9.525, seams: 2, unit: 'in' }, BOTH)),
       e('no shift', seamShift({ shift: 0, seams: 2, ...cm }, CM)),
+    ],
+  },
+  {
+    name: 'sizes-by-level',
+    entries: [
+      e('edge, 12 to 14 below the waist', blendedEdge({
+        levels: [{ name: 'bust', size: 0, down: 170, usual: true }, { name: 'waist', size: 0, down: 200 }, { name: 'hip', size: 1 }],
+        sizes: [{ name: '12', girths: [920, 740, 980] }, { name: '14', girths: [960, 780, 1020] }], seams: 2, ...cm,
+      }, CM)),
+      e('edge of three sizes, both units', blendedEdge({
+        levels: [{ name: 'bust', size: 0, down: 165.1 }, { name: 'waist', size: 2, down: 203.2, usual: true }, { name: 'hip', size: 1 }],
+        sizes: [{ name: 'M', girths: [940, 780, 1020] }, { name: 'L', girths: [1025, 865, 1105] }, { name: 'L + 1', girths: [1115, 955, 1195] }], seams: 1, unit: 'in',
+      }, BOTH)),
+      e('outline by finished measures', sizeOutline({
+        levels: [
+          { name: 'bust', body: 930, size: '12', girth: 980, left: 50, smaller: 940, larger: 1020 }, { name: 'waist', body: 760, size: '12', girth: 780, left: 20, smaller: 740, larger: 820 },
+          { name: 'hip', body: 1030, size: '14', girth: 1080, left: 50, smaller: 1040, larger: 1120 },
+        ], isEase: true, ...cm,
+      }, CM)),
+      e('outline by body measures, both units, one level larger than the chart', sizeOutline({
+        levels: [{ name: 'bust', body: 1250, size: '20 + 2', girth: 1168, left: -82, smaller: 1118 }, { name: 'waist', body: 1010, size: '20', girth: 1029, left: 19, smaller: 972 }], isEase: false, unit: 'in',
+      }, BOTH)),
     ],
   },
   {

@@ -12,12 +12,16 @@ export const CLOTH: readonly Check[] = [
   { about: '2.31 yd, rounded up to 1/8 yd', cells: ['2.31 yd', '0 %', '1/8 yd'], formula: '=CLOTH.BUY(A#, B#, C#)', expected: 2.375, unit: 'yd', tolerance: 0, source: ARITHMETIC },
   { about: '2.11 m, rounded up to 10 cm', cells: ['2.11 m', '0 %', '10 cm'], formula: '=CLOTH.BUY(A#, B#, C#)', expected: 2.2, unit: 'm', tolerance: 0, source: ARITHMETIC },
   { about: 'lengths of 65 with a repeat of 24 to match', cells: ['65 cm', '24 cm'], formula: '=CLOTH.REPEAT(A#, B#)', expected: 72, unit: 'cm', tolerance: 0, source: ARITHMETIC },
+  { about: '220 cm of lockstitch seam, 2.5 of thread for each', cells: ['220 cm', '2.5', '0 %'], formula: '=THREAD.LENGTH(A#, B#, C#)', expected: 550, unit: 'cm', tolerance: 0, source: 'question page on thread, melgeecrafts.com/needlework' },
+  { about: '1 m of two-thread chain stitch: 1.3 + 4.1 of thread for each', cells: ['100 cm', '19.5', '62', '15', '0 %'], formula: '=THREAD.LENGTH(A#, (B# + C#) / D#, E#)', expected: 540, unit: 'cm', tolerance: 3.4, source: 'article on measuring thread, apparelscience.com', obtained: 'read; it rounds 62 ÷ 15 to 4.1 before it adds' },
+  { about: 'the same with 15 % of waste', cells: ['100 cm', '5.4', '15 %'], formula: '=THREAD.LENGTH(A#, B#, C#)', expected: 621, unit: 'cm', tolerance: 0, source: 'the same' },
 ];
 
 export const SHRINKAGE: readonly Check[] = [
   { about: '50 cm mark becomes 48.5', cells: ['50 cm', '48.5 cm'], formula: '=SHRINK.PERCENT(A#, B#)', expected: -3, unit: '%', tolerance: 1e-9, source: ISO },
   { about: 'need 2.5 m after 3 % shrinkage: buy', cells: ['2.5 m', '3 %'], formula: '=CLOTH.BUY(A#, B#)', expected: 2.577319588, unit: 'm', tolerance: 1e-6, source: ISO },
   { about: 'need 2.5 m after 3 % shrinkage, rounded up to 10 cm', cells: ['2.5 m', '3 %', '10 cm'], formula: '=CLOTH.BUY(A#, B#, C#)', expected: 2.6, unit: 'm', tolerance: 0, source: ARITHMETIC },
+  { about: 'the same by the list to buy, with nothing at home', cells: ['2.5 m', '0 m', '3 %'], formula: '=BUY.LENGTH(A#, B#, C#)', expected: 2.577319588, unit: 'm', tolerance: 1e-6, source: ISO },
 ];
 
 export const GATHERS: readonly Check[] = [

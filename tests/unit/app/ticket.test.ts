@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { demoBook } from '../../../src/app/demo.ts';
 import { sheetView } from '../../../src/app/sheet-view.ts';
-import { WHOLE_TICKET, inOtherSystem, ticketOf, ticketParts } from '../../../src/app/ticket.ts';
+import { WHOLE_TICKET, cautionTexts, inOtherSystem, ticketOf, ticketParts } from '../../../src/app/ticket.ts';
+import { TICKET, rowKey, ticketKeys, ticketRecord } from '../../../src/app/ticket-choice.ts';
 import type { ShowAs } from '../../../src/quantities/index.ts';
 import { Results } from '../../../src/reckoning/index.ts';
 import { apply, sheetById, type Book } from '../../../src/workbook/index.ts';
@@ -71,12 +72,15 @@ describe('a cutting ticket', () => {
     expect(ticketOf(seen, results, WHOLE_TICKET, OWN, HEAD).cautions).toHaveLength(whole.cautions.length - cautions.length);
   });
 
-  it('keeps a row’s key when rows are put in above it', () => {
-    const sheet = book.sheets.find(({ name }) => name === 'Fit')!.id;
-    const moved = apply({ do: 'insertRows', sheet, at: 2, count: 2 }, book).book;
-    const keys = (of: Book) => ticketParts(of, resultsOf(of), OWN).flatMap(({ rows }) => rows.map(({ key }) => key));
-    expect(keys(moved)).toEqual(keys(book));
-    expect(new Set(keys(book)).size).toBe(keys(book).length);
+  it('has a key for every row', () => {
+    const keys = ticketParts(book, results, OWN).flatMap(({ rows }) => rows.map(({ key }) => key));
+    expect(new Set(keys).size).toBe(keys.length);
+  });
+
+  it('says how many rows of each part are not on it', () => {
+    const [first, second] = ticketParts(book, results, OWN).find(({ name }) => name === 'Skirt')!.rows;
+    expect(ticketOf(book, results, { out: new Set([first!.key, second!.key]) }, OWN, HEAD).left).toEqual([{ name: 'Skirt', rows: 2 }]);
+    expect(ticketOf(book, results, WHOLE_TICKET, OWN, HEAD).left).toEqual([]);
   });
 
   it('offers a picture only where the whole formula is one call that has one', () => {
@@ -91,5 +95,38 @@ describe('a cutting ticket', () => {
     expect(inOtherSystem(length, undefined, { ...OWN, system: 'in' })).toBe('25.4 cm');
     expect(inOtherSystem({ ...length, unit: 'cm' }, { raw: '', look: { unit: 'in' } }, OWN)).toBe('25.4 cm');
     expect(inOtherSystem({ ...length, unit: '' }, undefined, OWN)).toBeUndefined();
+  });
+});
+
+describe('what goes on the ticket', () => {
+  const parts = ticketParts(book, results, OWN);
+  const cautions = cautionTexts(book, results, OWN);
+  const labels = (of: Book, out: readonly string[]): string[] => ticketParts(of, resultsOf(of), OWN).flatMap(({ rows }) => rows.filter(({ key }) => !out.includes(key)).map(({ label }) => label));
+  const usual = ticketKeys(book, parts, cautions);
+
+  it('is by itself what is cut by, and all button places or none', () => {
+    const on = labels(book, usual.out);
+    expect(on).toEqual(expect.arrayContaining(['Size to cut', 'Side seams', 'Centre back seam', 'Flat width to cut', 'Length to cut', 'Outer radius to cut', 'Button 1', 'Button 11']));
+    for (const off of ['Usual ease', 'Bust less upper chest', 'Main cloth', 'Together', 'Body measure', 'Check: depth from that width', 'Side front seams']) expect(on).not.toContain(off);
+  });
+
+  it('has sizes and seams that change where there is no room for the rest', () => {
+    const long = ticketKeys(book, parts, () => Array.from({ length: 40 }, () => 'x'.repeat(300)));
+    expect(labels(book, long.out)).toEqual(['Nearest size', 'Size to cut', 'Best single size', 'Each seam edge moves by', 'Side seams', 'Centre back seam', 'Each edge moves', 'Most that they can be let out', 'Stands in it if taken in']);
+    expect(labels(book, ticketKeys(book, parts, () => []).out).length).toBeGreaterThanOrEqual(labels(book, usual.out).length);
+  });
+
+  it('is kept with the workbook once she chose, and follows its rows', () => {
+    const skirt = book.sheets.find(({ name }) => name === 'Skirt')!;
+    const row = parts.flatMap(({ rows }) => rows).find(({ label, sheet }) => label === 'Flat width to cut' && sheet === skirt.id)!;
+    const data = ticketRecord(book, parts, { out: [row.key], pictures: [row.key] });
+    expect(data).toEqual({ leftOut: ['=Skirt!B15'], pictures: ['=Skirt!B15'] });
+    const kept = apply({ do: 'setRecord', kind: 'ticket', id: TICKET, data }, book).book;
+    const moved = apply({ do: 'renameSheet', sheet: skirt.id, name: 'Box pleats, 2026' }, apply({ do: 'insertRows', sheet: skirt.id, at: 2, count: 2 }, kept).book).book;
+    const keys = ticketKeys(moved, ticketParts(moved, resultsOf(moved), OWN), () => []);
+    expect(keys).toEqual({ out: [rowKey(skirt.id, 16)], pictures: [rowKey(skirt.id, 16)] });
+    expect(labels(moved, keys.out)).toHaveLength(labels(book, []).length - 1);
+    const gone = apply({ do: 'removeSheet', sheet: skirt.id }, moved).book;
+    expect(ticketKeys(gone, [], () => [])).toEqual({ out: [], pictures: [] });
   });
 });

@@ -63,6 +63,21 @@ describe('the search', () => {
     expect(length({ pieces: [piece('Quarter', box(300, 700), { count: 4 })] })).toBeCloseTo(600, 2);
   });
 
+  it('begins from pieces that were moved by hand into each other', () => {
+    const { layout } = all({ pieces: bodice }).news.at(-1)!;
+    const laid = layout.laid.map((each, i) => (i === 0 ? { ...each, at: [each.at[0] + 60, each.at[1] + 40] as const } : each));
+    const { news, job } = all({ pieces: bodice, start: { ...layout, laid }, most: 0.1 });
+    expect(layoutFaults({ ...layout, laid }, job.places, cloth())).not.toEqual([]);
+    expect(layoutFaults(news[0]!.layout, job.places, cloth())).toEqual([]);
+    expect(news[0]!.layout.length).toBeLessThan(layout.length * 1.25);
+  });
+
+  it('begins from a symmetric piece that lies the other way round', () => {
+    const start = all({ pieces: [piece('Band', box(500, 100), { count: 2 })] }).news.at(-1)!.layout;
+    const turned = { ...start, laid: start.laid.map(({ place, at }) => ({ place, way: { turn: 180, mirrored: false }, at: [at[0] + 500, at[1] + 100] as const })) };
+    expect(all({ pieces: [piece('Band', box(500, 100), { count: 2 })], start: turned }).news[0]!.layout.laid).toEqual(turned.laid);
+  });
+
   it('stops by itself', () => {
     const { news } = all({ pieces: [piece('Band', box(500, 100))], most: undefined });
     expect(news.at(-1)!.layout.length).toBeCloseTo(500, 2);
@@ -121,13 +136,57 @@ describe('other aims', () => {
 
   it('proves by area that they cannot', () => {
     const job = new Job({ pieces: [piece('Square', box(500, 500), { count: 12 })], cloth: cloth({ length: 2000 }), aim: { want: 'fits' }, seed: 1 });
-    expect(job.proof).toBe('The pieces do not fit: together they cover more than the cloth at hand.');
+    expect(job.proof).toBe('The pieces do not fit: together they cover 107.2 % of the cloth at hand.');
   });
 
   it('finds room for a second list of pieces', () => {
     const { news, job } = all({ pieces: bodice, cloth: cloth({ length: 900 }), aim: { want: 'room for', pieces: [piece('Strap', box(300, 40), { count: 2 })] }, most: 2 });
     expect(news.at(-1)!.layout.length).toBeLessThanOrEqual(900);
     expect(news.at(-1)!.layout.laid).toHaveLength(job.places.reduce((sum, { count }) => sum + count, 0));
+  });
+
+  it('tells what is left when the second list is laid too', () => {
+    const { layout } = all({ pieces: bodice, cloth: cloth({ length: 1500 }), aim: { want: 'room for', pieces: [piece('Strap', box(300, 40), { count: 2 })] } }).news.at(-1)!;
+    expect(layout.left).toEqual({ at: [layout.length, 0], length: 1500 - layout.length, width: 1400 });
+  });
+
+  it('keeps the layout of the first list and lays the second between and behind it', () => {
+    const start = all({ pieces: bodice }).news.at(-1)!.layout;
+    const { news, job } = all({ pieces: bodice, cloth: cloth({ length: 1000 }), start, aim: { want: 'room for', pieces: [piece('Strap', box(150, 30), { count: 2 })] } });
+    const { layout } = news[0]!;
+    for (const one of start.laid) {
+      const same = layout.laid.find(({ place, at }) => place === one.place && Math.abs(at[0] - one.at[0]) < 0.01 && Math.abs(at[1] - one.at[1]) < 0.01);
+      expect(same?.way).toEqual(one.way);
+    }
+    expect(layoutFaults(layout, job.places, cloth())).toEqual([]);
+  });
+
+  it('tells for which pieces of the second list there is room', () => {
+    const second = [piece('Coat', box(900, 900)), piece('Strap', box(300, 40), { count: 2 })];
+    const { news, job } = all({ pieces: bodice, cloth: cloth({ length: 950 }), aim: { want: 'room for', pieces: second }, most: 0.3 });
+    expect(job.sentence).toBe('There is room for “Strap”, and not for “Coat” as well.');
+    expect(job.without).toEqual([0]);
+    const { layout, places } = news.at(-1)!;
+    expect(layout.length).toBeLessThanOrEqual(950);
+    expect(layoutFaults(layout, places!, cloth())).toEqual([]);
+    expect(places!.map(({ piece: i }) => [...bodice, ...second][i]!.name)).toEqual(['Front', 'Front', 'Back', 'Sleeve', 'Sleeve', 'Facing', 'Strap']);
+  });
+
+  it('says by how much the best layout is too long', () => {
+    const { job } = all({ pieces: [piece('Square', box(500, 800), { count: 3 })], cloth: cloth({ length: 1400 }), aim: { want: 'fits' } });
+    expect(job.sentence).toBe('No layout was found that fits: the shortest takes 7.2 % more than the cloth at hand.');
+  });
+
+  it('proves by the fold and without the flaws that they cannot fit', () => {
+    const proof = (more: Parameters<typeof cloth>[0], pieces = [piece('Back', box(600, 100), { cut: 'fold' as const, count: 3 })]): string | null => new Job({ pieces, cloth: cloth({ length: 1500, ...more }), aim: { want: 'fits' }, seed: 1 }).proof;
+    expect(proof({ fold: 'lengthwise' })).toBe('The pieces do not fit: those on the fold need 120 % of its length. Open the cloth, or take more of it.');
+    expect(proof({ fold: 'open' })).toBeNull();
+    const half = [piece('Half', box(1500, 700))];
+    expect(proof({}, half)).toBeNull();
+    // Two flaws that overlap are taken away once.
+    const flaws = [box(1500, 500), box(1500, 600)];
+    expect(proof({ flaws }, half)).toBeNull();
+    expect(proof({ flaws: [...flaws, box(1500, 800)] }, half)).toBe('The pieces do not fit: together they cover 116.7 % of the cloth at hand.');
   });
 
   it('leaves a rectangle of the wanted width beside the pieces', () => {

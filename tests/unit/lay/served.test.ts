@@ -23,7 +23,7 @@ describe('the served search', () => {
 
   it('says no with the proof', async () => {
     const answer = await new Served().lay({ pieces: [piece('Square', box(500, 500), { count: 12 })], cloth: cloth({ length: 2000 }), aim: { want: 'fits' }, seed: 1 }, () => undefined);
-    expect(answer).toMatchObject({ outcome: 'done', found: null, sentence: 'The pieces do not fit: together they cover more than the cloth at hand.' });
+    expect(answer).toMatchObject({ outcome: 'done', found: null, sentence: 'The pieces do not fit: together they cover 107.2 % of the cloth at hand.' });
   });
 
   it.each([['a bodice', bodice], ['300 pieces of 60 outlines', crowd]])('stops within 100 ms of a cancel: %s', async (_, pieces) => {

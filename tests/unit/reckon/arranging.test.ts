@@ -1,7 +1,7 @@
 /** Rows and columns that change places, and rows that are sorted: the engine told step by step knows the same as one told all at once. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sortEdit, EditRefused, type Edit, type PlainValue, type ValueAt } from '../../../src/workbook/index.ts';
+import { apply, sortEdit, EditRefused, type Edit, type PlainValue, type ValueAt } from '../../../src/workbook/index.ts';
 import { UNITS } from '../../../src/quantities/index.ts';
 import { Desk, type Cells } from './desk.ts';
 
@@ -89,6 +89,42 @@ test('any moves: the engine ends where one told all at once begins', () => {
     expectAsOpened(of);
   }), { numRuns: 60 });
 }, 120_000);
+
+const orders: fc.Arbitrary<Edit> = fc.record({ top: fc.nat(6), left: fc.nat(2), width: fc.nat(4), seeds: fc.array(fc.nat(20), { minLength: 2, maxLength: 5 }), sheet: fc.constantFrom(1, 1, 2) })
+  .map(({ top, left, width, seeds, sheet }) => {
+    const rows = seeds.map((_, at) => at);
+    return { do: 'orderRows', area: { sheet, top, left, bottom: top + seeds.length - 1, right: left + width }, order: seeds.map((seed) => rows.splice(seed % rows.length, 1)[0]!) };
+  });
+const texts = fc.constantFrom(
+  '=B2*2', '=SUM(A3:C3)', '=SUM(B4:C4)+1', '=SUM(A2:C3)', '=A5', '=$B$4', '=B$3', '=collar', '=SUM(B:B)', '=ROW()', '=ROW(B3)', '=Skirt!A1', '=Fit!B3', '=B3*', '=nonsense(B3)', '=TRANSPOSE(B2:B4)', '={1;2}', '=MATCH(10 cm;B:B;0)',
+  '=B2&"x"', '5 cm', '2', '', '=PLEAT.DEPTH(B2,B3,B4)', '=SUM(3:3)', '=b4 + 1 cm', '=IF(B2>B3;A2;A3)',
+);
+const typing = fc.array(fc.tuple(fc.constantFrom(...'ABCDE'), fc.integer({ min: 1, max: 9 }), texts), { minLength: 1, maxLength: 4 });
+
+test('any order of rows: the engine ends where one told all at once begins, there and back', () => {
+  let done = 0;
+  fc.assert(fc.property(fc.array(fc.tuple(typing, orders, fc.boolean()), { minLength: 1, maxLength: 4 }), (steps) => {
+    const of = desk();
+    for (const [cells, edit, back] of steps) {
+      of.type(Object.fromEntries(cells.map(([letter, row, raw]) => [`${letter}${row}`, raw])));
+      const before = of.book;
+      let inverse;
+      try {
+        inverse = apply(edit, before).inverse;
+      } catch (error) {
+        if (!(error instanceof EditRefused)) throw error;
+        continue;
+      }
+      of.edit(edit);
+      done += 1;
+      if (!back) continue;
+      of.edit(inverse);
+      expect(of.book).toStrictEqual(before);
+    }
+    expectAsOpened(of);
+  }), { numRuns: Number(process.env['ORDERS'] ?? 400) });
+  expect(done).toBeGreaterThan(200);
+}, 240_000);
 
 const outsideOf = (of: Desk): string[] => [worth(of, 'B8'), worth(of, 'C8'), worth(of, 'E8'), worth(of, 'A1', 1), worth(of, 'A2', 1), worth(of, 'A3', 1)];
 

@@ -40,6 +40,17 @@ export class RecordingReckoner implements Reckoner {
     this.told.push('tryOut');
     return { results: trials.map(() => []), differences: trials.map(() => []) };
   }
+  inputsOf(): ReturnType<Reckoner['inputsOf']> {
+    this.told.push('inputsOf');
+    return [];
+  }
+  workBack(): ReturnType<Reckoner['workBack']> {
+    this.told.push('workBack');
+    return { why: 'nothing', exact: null, cut: null, best: null, gaps: [], depends: false, tried: 0 };
+  }
+  cancelSearch(): void {
+    this.told.push('cancelSearch');
+  }
 }
 
 type Way = 'pass' | 'lose' | 'double' | 'hold' | 'die' | 'error' | 'messageerror';

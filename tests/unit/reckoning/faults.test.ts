@@ -11,7 +11,7 @@ import { Supervisor, type ChangeSet, type Reckoner, type SupervisorState } from 
 import { apply, emptyBook, type Book } from '../../../src/workbook/index.ts';
 import { FakeWorker, RecordingReckoner } from './fake-worker.ts';
 
-const METHODS = ['catalogue', 'open', 'apply', 'working', 'dependents', 'tryOut', 'example'] as const;
+const METHODS = ['catalogue', 'open', 'apply', 'working', 'dependents', 'tryOut', 'example', 'inputsOf'] as const;
 type Method = typeof METHODS[number];
 const FAULTS = ['lost', 'late', 'doubled', 'thrown inside', 'the worker falls over', 'not readable'] as const;
 type Fault = typeof FAULTS[number];
@@ -19,7 +19,7 @@ type Fault = typeof FAULTS[number];
 const WAYS: Readonly<Record<Exclude<Fault, 'thrown inside'>, ReturnType<FakeWorker['wayOf']>>> = {
   lost: 'lose', late: 'hold', doubled: 'double', 'the worker falls over': 'error', 'not readable': 'messageerror',
 };
-const QUESTIONS: readonly Method[] = ['working', 'dependents', 'tryOut', 'example'];
+const QUESTIONS: readonly Method[] = ['working', 'dependents', 'tryOut', 'example', 'inputsOf'];
 
 const running: Supervisor[] = [];
 afterEach(() => { for (const each of running.splice(0)) each.stop(); });
@@ -61,6 +61,7 @@ function page(method: Method, fault: Fault) {
       switch (method) {
         case 'dependents': return supervisor.dependents([cell]);
         case 'tryOut': return supervisor.tryOut([{ label: 'a', values: [] }], []);
+        case 'inputsOf': return supervisor.inputsOf(cell);
         case 'example': return supervisor.example('=1');
         default: return supervisor.working(cell);
       }

@@ -5,7 +5,7 @@ afterEach(() => {
   vi.resetModules();
 });
 
-test('only the address of our own worker passes the policy', async () => {
+test('only the addresses of our own workers pass the policy', async () => {
   const policies: { name: string; createScriptURL: (url: string) => string }[] = [];
   vi.stubGlobal('trustedTypes', {
     createPolicy: (name: string, { createScriptURL }: { createScriptURL: (url: string) => string }) => {
@@ -15,11 +15,14 @@ test('only the address of our own worker passes the policy', async () => {
   });
   const made: unknown[][] = [];
   vi.stubGlobal('Worker', class { constructor(...given: unknown[]) { made.push(given); } });
-  const { reckonWorkerUrl, startReckonWorker } = await import('../../../src/reckoning/worker-url.ts');
+  const { layWorkerUrl, reckonWorkerUrl, startLayWorker, startReckonWorker } = await import('../../../src/reckoning/worker-url.ts');
   startReckonWorker();
-  startReckonWorker();
+  startLayWorker();
   expect(policies.map(({ name }) => name)).toEqual(['tt-worker']);
-  expect(made).toEqual(Array(2).fill([{ trusted: reckonWorkerUrl.href }, { type: 'module', name: 'reckon' }]));
+  expect(made).toEqual([
+    [{ trusted: reckonWorkerUrl.href }, { type: 'module', name: 'reckon' }],
+    [{ trusted: layWorkerUrl.href }, { type: 'module', name: 'lay' }],
+  ]);
   for (const url of ['https://example.com/x.js', `${reckonWorkerUrl.href}?x`, 'data:text/javascript,0', '']) {
     expect(() => policies[0]!.createScriptURL(url)).toThrow(TypeError);
   }

@@ -1,6 +1,6 @@
 /** Invented size charts for tests, as grids of cells. */
 import { isFault } from '../../../src/quantities/index.ts';
-import { CellBlock, readChart } from '../../../src/sewing/index.ts';
+import { CellBlock, KeptLayout, readChart } from '../../../src/sewing/index.ts';
 import type { SizeChart, Value } from '../../../src/sewing/index.ts';
 import { cellValue } from './formula.ts';
 
@@ -53,5 +53,8 @@ export const MEASURES = ['bust | 37 3/8 in', 'waist | 31 in', 'hip | 39 3/4 in']
 export const EXAMPLE_NAMES: Readonly<Record<string, Value>> = {
   chart: chart(...ONE_WAIST),
   measures: block(...MEASURES),
+  needs: block('ask for | for | needed', 'main cloth | skirt | 1.6 m', 'main cloth | bodice | 90 cm', 'buttons | front | 11'),
+  cupboard: block('at home | width | there is', 'main cloth | 150 cm | 40 cm', 'main cloth | 90 cm | 2 m', 'buttons | | 3'),
+  dress: new KeptLayout({ name: 'dress', state: 'fresh', length: 2140, density: 0.86, width: 1400, left: { length: 360, width: 1400 }, unit: 'cm' }),
   ...Object.fromEntries(Object.entries(USUAL_ROWS).map(([name, rows]) => [name, block(...rows)])),
 };

@@ -5,7 +5,7 @@
  */
 import { add, divide, isFault, multiply, negate, power, readQuantity, subtract } from '../../../src/quantities/index.ts';
 import type { Fault, Quantity } from '../../../src/quantities/index.ts';
-import { CellBlock, functionNamed, SizeChart, work } from '../../../src/sewing/index.ts';
+import { CellBlock, functionNamed, KeptLayout, SizeChart, work } from '../../../src/sewing/index.ts';
 import type { Outcome, SewingFunction, Value } from '../../../src/sewing/index.ts';
 
 const UNIT = '(?:mm|cm|m|in|ft|yd)\\b|%|°';
@@ -115,8 +115,10 @@ class Reader {
     }
     const fn = functionNamed(name);
     if (fn === undefined) throw new Error(`no function ${name}`);
-    this.lastCall = { fn, values };
-    return told(work(fn, values)).value;
+    // A layout is named by a text, which the engine looks up.
+    const taken = values.map((value, i) => (fn.args[i]?.kind === 'layout' ? this.named(String(value)) : value));
+    this.lastCall = { fn, values: taken };
+    return told(work(fn, taken)).value;
   }
 }
 
@@ -131,7 +133,7 @@ function written(value: Value): string {
 }
 
 function figure(value: Value): Quantity {
-  if (typeof value === 'object' && value !== null && !(value instanceof SizeChart || value instanceof CellBlock) && 'dimension' in value) return value;
+  if (typeof value === 'object' && value !== null && !(value instanceof SizeChart || value instanceof CellBlock || value instanceof KeptLayout) && 'dimension' in value) return value;
   throw new Error(`${String(value)} is no figure`);
 }
 

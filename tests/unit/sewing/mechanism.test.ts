@@ -105,7 +105,7 @@ describe.each(FUNCTIONS.map((fn) => [fn.name, fn] as const))('%s', (_, fn) => {
   });
 
   it('scales with its lengths', () => {
-    if (!fn.args.some((arg) => arg.kind === 'length' || arg.kind === 'area' || arg.kind === 'chart' || arg.kind === 'block')) return;
+    if (!fn.args.some((arg) => arg.kind === 'length' || arg.kind === 'area' || arg.kind === 'chart' || arg.kind === 'block' || arg.kind === 'layout')) return;
     fc.assert(
       fc.property(valuesFor(fn), fc.constantFrom(0.5, 2, 4), (pairs, k) => {
         const before = work(fn, pairs.map((pair) => pair.value));

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { inBase, isFault } from '../../../src/quantities/index.ts';
 import type { Quantity, UnitCode } from '../../../src/quantities/index.ts';
-import { CellBlock, readChart, SizeChart } from '../../../src/sewing/index.ts';
+import { CellBlock, KeptLayout, readChart, SizeChart } from '../../../src/sewing/index.ts';
 import type { Arg, SewingFunction, Value } from '../../../src/sewing/index.ts';
 import { EXAMPLE_NAMES, LETTERS, MISSES, block, grid } from './charts.ts';
 
@@ -29,6 +29,10 @@ const GRIDS = [grid(...MISSES), grid(...LETTERS)];
 
 function times(value: Value, k: number): Value {
   if (typeof value !== 'object' || value === null || value instanceof SizeChart) return value;
+  if (value instanceof KeptLayout) {
+    const { length, width, left, ...others } = value.figures;
+    return new KeptLayout({ ...others, length: length * k, width: width * k, left: left && { length: left.length * k, width: left.width * k } });
+  }
   if (value instanceof CellBlock) return new CellBlock(value.rows.map((row) => row.map((cell) => times(cell, k))));
   const length = (q: Quantity): Quantity => (q.dimension === 'length' ? inBase(q.value * k, q.unit) : q);
   return 'low' in value ? { low: length(value.low), high: length(value.high) } : length(value);
@@ -49,7 +53,7 @@ const SMALL = new Set(['allowance', 'seam', 'hem', 'under', 'least', 'overlap', 
 const WORDS: Readonly<Record<string, readonly string[]>> = {
   garment: ['dress', 'knit top'], level: ['bust', 'Hip'], fit: ['fitted', 'loose'], style: ['gathers', 'ruffle'], where: ['side seam', 'neck edge'],
   sold: ['cloth by the metre', 'cloth by the yard'], cloth: ['poplin', 'jersey'], from: ['in', 'cm', 'yd', 'Pica'], to: ['in', 'cm', 'yd', 'Pica'],
-  measure: ['bust', 'waist girth straight', 'waist', 'hip'],
+  measure: ['bust', 'waist girth straight', 'waist', 'hip'], what: ['main cloth', 'Main  Cloth', 'Buttons'],
 };
 
 /** The block that an argument means: the table that the function's own example names, or measures, or their weights. */
@@ -95,6 +99,11 @@ function valueFor(fn: SewingFunction, arg: Arg): fc.Arbitrary<Pair> {
         .map(({ low, more, unit }) => scaling({ low: inBase(low, unit), high: inBase(low + more, unit) }));
     case 'block':
       return blockFor(fn, arg);
+    case 'layout':
+      return fc.record({
+        name: fc.constantFrom('dress', 'camisole'), state: fc.constantFrom('fresh', 'fresh', 'older', 'lost'), length: figures(arg, 100, 6000), density: figures(arg, 0.3, 1), width: figures(arg, 700, 1600),
+        left: fc.option(fc.record({ length: figures(arg, 10, 900), width: figures(arg, 10, 1600) })), unit: fc.constantFrom(...LENGTH_UNITS),
+      }).map((layout) => scaling(new KeptLayout(layout)));
   }
 }
 

@@ -82,9 +82,9 @@ describe('the demo garment', () => {
     expect(errorsIn(book)).toEqual([]);
   });
 
-  it('is filled through the templates that a dress with a pleated skirt takes, on at most ten sheets', () => {
-    expect(book.sheets.length).toBeLessThanOrEqual(10);
-    expect(book.sheets.map(({ name }) => name)).toEqual(['Size chart', 'Measures', 'Usual values', 'Fit', 'Alterations', 'Skirt', 'Front fastening', 'Contrast band', 'Circle skirt', 'To buy']);
+  it('is filled through the templates that a dress with a pleated skirt takes, on at most eleven sheets', () => {
+    expect(book.sheets.length).toBeLessThanOrEqual(11);
+    expect(book.sheets.map(({ name }) => name)).toEqual(['Size chart', 'Measures', 'Usual values', 'Fit', 'Alterations', 'Skirt', 'Front fastening', 'Contrast band', 'Circle skirt', 'Pieces', 'To buy']);
     expect(linden.sheets.map(({ template }) => template).filter((id) => !SHIPPED_IDS.includes(id))).toEqual([]);
   });
 

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { columnName } from '../../../src/formula/index.ts';
 import { EditRefused, apply, cellAt, emptyBook, fillEdit, findAll, filterEdit, replaceEdit, sheetById, sortEdit } from '../../../src/workbook/index.ts';
-import type { Area, Book, Cell, CellChange, Edit, FindQuery, Lay, Look, NamedArea, Person, PlainValue, Shape, SheetId, Ticket } from '../../../src/workbook/index.ts';
+import type { Area, Book, Cell, CellChange, ComparisonRecord, Edit, FindQuery, Lay, Look, NamedArea, Person, PlainValue, RunRecord, Shape, SheetId, Ticket } from '../../../src/workbook/index.ts';
 
 /** Freezes all of it, so that a change in place throws. */
 export function frozen<T>(value: T): T {
@@ -97,7 +97,7 @@ export interface Seed {
 }
 
 const flat = {
-  kind: fc.nat(57), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
+  kind: fc.nat(59), sheet: fc.nat(5), other: fc.nat(5), row: place, col: across, count: fc.integer({ min: 1, max: 4 }),
   name: fc.constantFrom(...NAMES), to: fc.constantFrom(...NAMES), sheetName: fc.constantFrom(...SHEET_NAMES),
   cells: fc.array(change, { minLength: 1, maxLength: 6 }),
 };
@@ -157,7 +157,8 @@ function wishedFrom(from: Seed, book: Book): Edit {
         hides: [[row, row], [row + 2, row + 2 + from.sheet]],
       },
     };
-    case 39: case 40: return sortEdit(book, { ...block, bottom: row + count + 2 }, [{ col, descending: from.other > 3 }, { col: col + 1 }], valuesOf(book, sheet));
+    case 40: return { do: 'orderRows', area: { ...block, right: col + from.other, bottom: row + count }, order: orderFrom(from, count + 1) };
+    case 39: return sortEdit(book, { ...block, bottom: row + count + 2 }, [{ col, descending: from.other > 3 }, { col: col + 1 }], valuesOf(book, sheet));
     case 41: case 42: {
       const down = from.other % 2 === 0;
       const source = area(sheet, row, col, row + (from.other % 3), col + 1);
@@ -172,8 +173,30 @@ function wishedFrom(from: Seed, book: Book): Edit {
     case 50: return { do: 'setRecord', kind: 'lay', id: String(from.other % 3), data: from.count === 4 ? null : layOf(from) };
     case 51: return { do: 'setRecord', kind: 'shape', id: String(from.other % 3), data: from.count === 4 ? null : shapeOf(from) };
     case 54: return { do: 'setRecord', kind: 'mark', id: String(from.other % 3), data: from.count === 4 ? null : { say: to, at: ticketOf(from).leftOut[0]!, was: from.other % 2 ? to : null } };
+    case 52: return { do: 'setRecord', kind: 'comparison', id: String(from.other % 3), data: from.count === 4 ? null : comparisonOf(from) };
+    case 53: return { do: 'setRecord', kind: 'run', id: String(from.other % 3), data: from.count === 4 ? null : runOf(from) };
     default: return { do: 'setCells', sheet, cells };
   }
+}
+
+function comparisonOf(from: Seed): ComparisonRecord {
+  const { leftOut, pictures } = ticketOf(from);
+  const { to, name, other } = from;
+  return {
+    title: name, cases: ['As it is', to, '14'], against: other % 3, inputs: leftOut.map((cell) => ({ cell, values: [null, to, '14 in'] })),
+    ...(other > 2 && { picture: pictures[0]! }),
+  };
+}
+
+function runOf(from: Seed): RunRecord {
+  const { leftOut } = ticketOf(from);
+  return { title: from.name, input: leftOut[1]!, from: '4', to: String(from.row), step: '1/2 in', results: [...leftOut, `=Fit!A${from.count}`] };
+}
+
+/** Some order of so many rows. */
+function orderFrom({ row, other, sheet }: Seed, rows: number): number[] {
+  const left = Array.from({ length: rows }, (_, at) => at);
+  return Array.from(left, (_, at) => left.splice((row + other * at + sheet) % left.length, 1)[0]!);
 }
 
 /** Its formulas say their sheet, as a record's do. */

@@ -6,7 +6,7 @@
 import { expect } from 'vitest';
 import { nameCalled, sheetNamed } from '../../../src/workbook/index.ts';
 import type { Area, Book, Effect, SheetId } from '../../../src/workbook/index.ts';
-import { rewriteReferences, tokenize } from '../../../src/formula/index.ts';
+import { rewriteReferences, shiftCopy, tokenize } from '../../../src/formula/index.ts';
 
 interface Known {
   raw: string;
@@ -60,6 +60,7 @@ export class Mirror {
           for (const { row, col, raw } of effect.cells) this.#read(effect.sheet, row, col, raw);
           break;
         case 'layouts': break;
+        case 'orderRows': this.#order(effect); break;
         default: this.#shift(effect);
       }
     }
@@ -78,6 +79,20 @@ export class Mirror {
     const key = `${row} ${col}`;
     if (raw === '') cells.delete(key);
     else cells.set(key, { raw, words: wordsOf(raw, this.#book()) });
+  }
+
+  /** What is an equal way off before and after is followed; of all else the engine must have been told that it is empty. */
+  #order({ area, order }: Extract<Effect, { readonly do: 'orderRows' }>): void {
+    const own = this.#cells.get(area.sheet) ?? new Map<string, Known>();
+    const before = new Map(own);
+    for (let at = 0; at < order.length; at++) {
+      for (let col = area.left; col <= area.right; col++) {
+        const [from, to] = [area.top + order[at]!, area.top + at];
+        const known = before.get(`${from} ${col}`);
+        if (known) own.set(`${to} ${col}`, { ...known, raw: shiftCopy(known.raw, to - from, 0) });
+        else own.delete(`${to} ${col}`);
+      }
+    }
   }
 
   #shift(shift: Shift): void {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tokenize } from '../../../src/formula/index.ts';
 import { readQuantity } from '../../../src/quantities/index.ts';
-import { EditRefused, apply, cellAt, hiddenRows, letterRank, orderOf, sortEdit } from '../../../src/workbook/index.ts';
+import { EditRefused, apply, cellAt, hiddenRows, labelOf, letterRank, orderOf, sortEdit } from '../../../src/workbook/index.ts';
 import type { Area, Book, PlainValue, SortKey, ValueAt } from '../../../src/workbook/index.ts';
 import { area, bookOf, textsOf } from './help.ts';
 
@@ -125,7 +125,9 @@ describe('rows', () => {
   });
 
   test('are told in the label', () => {
-    expect(sortEdit(book, area(1, 1, 0, 3, 3), [{ col: 1 }], valuesOf(book))).toMatchObject({ do: 'many', label: 'sort 3 rows in Fit' });
+    const edit = sortEdit(book, area(1, 1, 0, 3, 3), [{ col: 1 }], valuesOf(book));
+    expect(edit).toEqual({ do: 'orderRows', area: area(1, 1, 0, 3, 3), order: [2, 0, 1] });
+    expect(labelOf(edit, book)).toBe('sort 3 rows in Fit');
   });
 });
 
@@ -133,7 +135,7 @@ describe('refused, with a sentence', () => {
   const refusal = (texts: string[][], at: Area, names = []): string => {
     const book = bookOf(texts, [], names);
     try {
-      sortEdit(book, at, [{ col: 0 }], valuesOf(book));
+      apply(sortEdit(book, at, [{ col: 0 }], valuesOf(book)), book);
     } catch (error) {
       if (error instanceof EditRefused) return error.sentence;
       throw error;
@@ -159,7 +161,7 @@ describe('refused, with a sentence', () => {
   });
   test('a name for some of the rows', () => {
     const book = bookOf([['c'], ['a'], ['b']], [], [{ name: 'two', kind: 'cells', area: area(1, 0, 0, 1, 0) }]);
-    expect(() => sortEdit(book, area(1, 0, 0, 2, 0), [{ col: 0 }], valuesOf(book))).toThrow('The name two stands for A1:A2, which sorting would take apart');
+    expect(() => sorted(book, area(1, 0, 0, 2, 0), [{ col: 0 }])).toThrow('The name two stands for A1:A2, which sorting would take apart');
   });
   test('cells of a row of which only some move', () => {
     expect(refusal([['b', '1', '2'], ['a', '2', '3'], ['', '=SUM(A1:C1)']], area(1, 0, 0, 1, 1))).toContain('B3 of Fit uses A1:C1');

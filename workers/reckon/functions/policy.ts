@@ -16,7 +16,7 @@ import { INDEX, SORTBY } from './picking.ts';
 import { COLUMNS, pointing, ROWS } from './pointing.ts';
 import { CEILING, CEILING_KIN, FLOOR, FLOOR_KIN, INT, MOD, MROUND, QUOTIENT, ROUND, ROUNDDOWN, ROUNDUP } from './rounding.ts';
 import { CORREL, COVARIANCE, FORECAST, INTERCEPT, MODE, PERCENTRANK, RANK, RSQ, SAMPLE_COVARIANCE, SLOPE, STEYX, TREND } from './statistics.ts';
-import { NUMBERVALUE, shows, TEXT, VALUE } from './texts.ts';
+import { NUMBERVALUE, shows, SUBSTITUTE, TEXT, VALUE } from './texts.ts';
 import type { Own } from './tools.ts';
 import { aggregate, subtotal } from './totals.ts';
 
@@ -56,7 +56,7 @@ const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
   ...named(passes([0]), 'CHOOSE IF'),
   ['IFS', passes('even')],
   ...named(passes('rest'), 'ARRAY_CONSTRAIN FILTER'),
-  ...named(text, 'CLEAN CONCATENATE EXACT FIND LEFT LEN LOWER MID PROPER REPLACE REPT RIGHT SEARCH SPLIT SUBSTITUTE TEXTJOIN TRIM UPPER'),
+  ...named(text, 'CLEAN CONCATENATE EXACT FIND LEFT LEN LOWER MID PROPER REPLACE REPT RIGHT SEARCH SPLIT TEXTJOIN TRIM UPPER'),
   ...named(same, 'ABS AVEDEV GEOMEAN HARMEAN MEDIAN STDEV STDEV.P STDEV.S STDEVP STDEVS'),
   ...named(firstOnly, 'LARGE PERCENTILE PERCENTILE.EXC PERCENTILE.INC QUARTILE QUARTILE.EXC QUARTILE.INC SMALL'),
   ...named(square, 'DEVSQ SUMSQ VAR VAR.P VAR.S VARP VARS'),
@@ -68,7 +68,7 @@ const POLICIES: ReadonlyMap<string, Policy> = new Map<string, Policy>([
   ...named(own(ROUNDDOWN), 'ROUNDDOWN TRUNC'),
   ...Object.entries({
     AVERAGE, AVERAGEIF, CEILING, COLUMNS, COUNTIF, COUNTIFS, FLOOR, HLOOKUP, INDEX, INT, ISREF, MATCH, MAX, MAXIFS, MIN, MINIFS, MOD, MROUND, POWER, PRODUCT, QUOTIENT,
-    ROUND, ROUNDUP, ROWS, RSQ, SEQUENCE, SLOPE, SORT, STEYX, SQRT, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
+    ROUND, ROUNDUP, ROWS, RSQ, SEQUENCE, SLOPE, SORT, STEYX, SQRT, SUBSTITUTE, SUM, SUMIF, SUMIFS, SUMPRODUCT, SWITCH, TEXT, UNIQUE, VALUE, VLOOKUP, XLOOKUP,
   }).map(([name, fn]): [string, Policy] => [name, own(fn)]),
   ...named(own(CORREL), 'CORREL PEARSON'),
   ...named(own(COVARIANCE), 'COVAR COVARIANCE.P COVARIANCEP'),

@@ -39,6 +39,12 @@ export function valuesFor(fn: SewingFunction, call: Call): readonly Value[] | Ce
       continue;
     }
     const given = call.at(i);
+    if (arg?.kind === 'layout' && typeof given.value === 'string') {
+      const layout = call.tools.lays.named(given.value, call);
+      if (layout instanceof CellError) return layout;
+      values.push(layout);
+      continue;
+    }
     const last = i >= fn.args.length - 1;
     if (given.value instanceof SimpleRangeValue && arg?.kind !== 'chart' && arg?.kind !== 'block') {
       if (!(fn.repeats && last)) return refuse(`${fn.name} takes one cell for ${arg?.name ?? 'this'}, and got a block of cells.`);

@@ -1,6 +1,8 @@
 /** Makes the table of all functions: the engine's own under their policies, and the trade's. */
 import { FUNCTIONS } from '../../../src/sewing/index.ts';
 import type { CallFunction, Registry } from '../internals.ts';
+import { tooFar } from './counting.ts';
+import { COMPARE } from './lay.ts';
 import { ADDED_NAMES, policyOf } from './policy.ts';
 import type { Passes } from './policy.ts';
 import { sewing } from './sewing.ts';
@@ -33,6 +35,7 @@ export function functionTable(registry: Registry, toolsOf: (library: Tools['libr
     if (policy.does === 'own') put(name, policy.own);
   }
   for (const fn of FUNCTIONS) put(fn.name, sewing(fn));
+  put(COMPARE, tools.lays.compare);
   measure(registry, tools);
   registry.getFunction = (name) => table.get(name);
   return table;
@@ -52,6 +55,6 @@ function guarded(mustBePlain: (place: number) => boolean): Own {
       const fault = mustBePlain(i) ? call.unitFault(call.given[i]!) : undefined;
       if (fault) return fault;
     }
-    return call.library();
+    return tooFar(call) ?? call.library();
   };
 }

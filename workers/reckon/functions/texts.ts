@@ -1,6 +1,6 @@
 /** Functions of text. They see a figure with a unit as the text that it shows as. */
 import { amountIn, readQuantity, showText, unitNamed, UNITS } from '../../../src/quantities/index.ts';
-import { CellError, PercentNumber, SimpleRangeValue } from '../internals.ts';
+import { CellError, EmptyValue, PercentNumber, SimpleRangeValue } from '../internals.ts';
 import type { TimeNumber } from '../internals.ts';
 import { spanSentence } from '../arithmetic.ts';
 import { Bracket, Dimensioned, isDate, isNumeric, Measure, refuse, valueOf } from '../values.ts';
@@ -17,6 +17,24 @@ function shown(call: Call, value: unknown): unknown {
     return SimpleRangeValue.onlyValues(value.data.map((cells) => cells.map((cell) => shown(call, cell))));
   }
   return needsShowing(value) ? call.tools.arithmetic.text(value) : value;
+}
+
+/** Found nowhere, as an empty text is to be: the library finds one at the same place for ever. */
+const NOWHERE = '\u{10FFFF}\u0000';
+
+/** The library takes `$` in the new words for one of its own signs. */
+export const SUBSTITUTE: Own = (call) => {
+  const all = call.given.length < 4 || call.given[3]!.ast.type === 'EMPTY';
+  const [text, wanted, by, ...rest] = call.given.map(({ value }) => shown(call, value));
+  if (call.given.length < 3) return call.library();
+  if (call.given[1]!.ast.type === 'EMPTY') return text;
+  const found = each(wanted, (value) => (value === '' || value === EmptyValue ? NOWHERE : value));
+  const plain = each(by, (value) => (all && typeof value === 'string' ? value.replaceAll('$', '$$$$') : value));
+  return call.library([text, found, plain, ...rest]);
+};
+
+function each(value: unknown, change: (value: unknown) => unknown): unknown {
+  return value instanceof SimpleRangeValue ? SimpleRangeValue.onlyValues(value.data.map((cells) => cells.map(change))) : change(value);
 }
 
 const needsShowing = (value: unknown): boolean => value instanceof Dimensioned || value instanceof PercentNumber || isDate(value);

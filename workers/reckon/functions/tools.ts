@@ -9,6 +9,7 @@ import type { Ast, CallFunction, CellRange, Helper, Interpreter, Place, State } 
 import type { PlaceNames } from '../sentences.ts';
 import { Dimensioned, Measure, Refusal, sayOf } from '../values.ts';
 import { toldResult } from './faults.ts';
+import { Lays } from './lay.ts';
 
 /** A function of ours: the values in its brackets are not worked out yet. */
 export type Own = (call: Call) => unknown;
@@ -120,6 +121,7 @@ const WITH_UNIT = 'TT.WITH_UNIT';
 
 export class Tools {
   readonly cautions = new Cautions();
+  readonly lays = new Lays();
 
   constructor(
     readonly interpreter: Interpreter,
