@@ -10,7 +10,7 @@ const DIRECTIVES = {
   'connect-src': "'none'",
   'form-action': "'none'",
   'base-uri': "'none'",
-  'trusted-types': 'lit-html tt-worker tt-clip tt-offline',
+  'trusted-types': 'lit-html tt-worker tt-clip tt-drawing tt-offline',
   'require-trusted-types-for': "'script'",
 };
 
