@@ -51,7 +51,7 @@ export async function bundlePage({ root, out, workers }) {
   const bundle = await rolldown({
     ...bundling(root, { page: ENTRY.slice(1) }),
     treeshake: { moduleSideEffects: [{ test: PURE, sideEffects: false }] },
-    plugins: [workerAddresses(workers), leanTemplates()],
+    plugins: [workerAddresses(workers), leanTemplates(), slimEngineInBuild],
   });
   try {
     const parted = chunksOf(await bundle.generate(WRITTEN));

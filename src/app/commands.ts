@@ -13,6 +13,7 @@ import { KEEP_COMMANDS, type KeepScreens } from './keep-commands.ts';
 import { PEOPLE_COMMANDS } from './people-commands.ts';
 import { PRINT_COMMANDS, type PrintScreens } from './print-commands.ts';
 import type { PanelScreens } from './side-panels.ts';
+import { SHAPE_COMMANDS } from './shape-commands.ts';
 import { SHOP_COMMANDS } from './to-buy-commands.ts';
 import { SIZE_CHOICE_COMMANDS } from './size-choice-commands.ts';
 import type { Theme } from './theme.ts';
@@ -76,6 +77,7 @@ export const COMMANDS: readonly Command[] = [
   ...PEOPLE_COMMANDS,
   ...PRINT_COMMANDS,
   ...LAY_COMMANDS,
+  ...SHAPE_COMMANDS,
   ...SHOP_COMMANDS,
   ...SIZE_CHOICE_COMMANDS,
   { id: 'rename', label: 'Rename the workbook…', group: 'Workbook', run: (_, screens) => screens.openRename() },

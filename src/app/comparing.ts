@@ -8,6 +8,7 @@ import type { Comparison, ComparisonChange, ComparedResult, KeptWish } from '../
 import type { Picture } from '../pictures/index.ts';
 import type { Trial } from '../reckoning/index.ts';
 import { LIMITS, MOST_CASES, cellAt, sheetById, type CellAddress, type CellChange, type ComparisonRecord, type Edit, type SheetId } from '../workbook/index.ts';
+import { inputsThatDiffer, typedThere } from './compared-book.ts';
 import { mayHavePicture, picturesOf } from './compared-pictures.ts';
 import { KeptRecords } from './kept-records.ts';
 import type { MorePanel, PanelHost } from './more-panels.ts';
@@ -38,6 +39,9 @@ class Comparing implements MorePanel {
   /** What it was tried with: the record, and the state of the results. */
   #of: readonly unknown[] = [];
   #asked = 0;
+  /** Other workbooks on the shelf. */
+  #books: Comparison['books'] = [];
+  #remark = '';
 
   constructor(private readonly host: PanelHost) {
     this.#records = new KeptRecords(() => host.desk, 'comparison', FRESH);
@@ -45,6 +49,12 @@ class Comparing implements MorePanel {
 
   opened(): void {
     this.#of = [];
+    this.#remark = '';
+    const { desk, keep } = this.host;
+    keep.keeping?.shelf.list().then((books) => {
+      this.#books = books.filter(({ id, binnedAt }) => id !== desk.book.id && binnedAt === null).map(({ id, title, person }) => ({ id, title: person ? `${title} · ${person}` : title }));
+      this.host.draw();
+    }, () => undefined);
   }
 
   render() {
@@ -67,7 +77,7 @@ class Comparing implements MorePanel {
     const { cases, against, inputs, picture } = this.#records.data;
     const { outputs, pictured, pictures, sentence } = this.#tried;
     return {
-      kept: this.#records.list, cases, against, outputs, pictures, sentence,
+      kept: this.#records.list, cases, against, outputs, pictures, books: this.#books, sentence: this.#remark || sentence,
       inputs: inputs.map(({ cell: formula, values }) => {
         const cell = cellOf(book, formula);
         return cell ? { cell, ...cellNamed(cell, book), now: this.#rawAt(cell), values } : { cell, label: 'A cell that is gone', place: formula.slice(1), now: '', values };
@@ -81,6 +91,7 @@ class Comparing implements MorePanel {
     const data = this.#records.data;
     const { cases, inputs, against } = data;
     const { desk } = this.host;
+    this.#remark = '';
     switch (change.change) {
       case 'value': {
         const raw = change.raw.trim() === '' ? null : change.raw;
@@ -106,6 +117,7 @@ class Comparing implements MorePanel {
         this.#records.keep(change.cell === '' ? without : { ...without, picture: change.cell });
         break;
       }
+      case 'from-book': void this.#fromBook(change.id); break;
       case 'put': this.#put(change.case); break;
     }
   }
@@ -115,6 +127,40 @@ class Comparing implements MorePanel {
     const { book } = this.host.desk;
     if (data.inputs.some((input) => sameCell(cellOf(book, input.cell), cell))) return;
     this.#records.keep({ ...data, inputs: [...data.inputs, { cell: formulaOf(book, cell), values: data.cases.map(() => null) }] });
+  }
+
+  /** What another workbook has for the same inputs, as one more case; with none compared yet, for all in which they differ. */
+  async #fromBook(id: string): Promise<void> {
+    const { desk, keep } = this.host;
+    try {
+      const read = await keep.keeping?.shelf.read(id);
+      if (!read) throw new Error('That workbook is not on this device any more.');
+      const { book: other } = read;
+      const { book } = desk;
+      const data = this.#records.data;
+      const inputs = data.inputs.length > 0 ? data.inputs
+        : inputsThatDiffer(book, other).map((cell) => ({ cell: formulaOf(book, cell), values: data.cases.map(() => null) }));
+      const values = inputs.map((input) => {
+        const cell = cellOf(book, input.cell);
+        return cell && typedThere(book, other, cell);
+      });
+      const found = values.filter((raw) => raw !== null).length;
+      if (found === 0) this.#remark = `“${other.title}” has no input with the same name, or the same words on a sheet of the same name, that differs.`;
+      else if (data.cases.length >= MOST_CASES) this.#remark = `There can be ${MOST_CASES} cases side by side: leave one out first.`;
+      else {
+        // A second case in which nothing is tried yet makes room.
+        const spare = data.inputs.length === 0 && data.cases.length === 2 ? 1 : 0;
+        const kept = data.cases.slice(0, data.cases.length - spare);
+        this.#records.keep({
+          ...data, cases: [...kept, other.title.slice(0, LIMITS.line)], against: Math.min(data.against, kept.length - 1),
+          inputs: inputs.map((input, at) => ({ ...input, values: [...input.values.slice(0, kept.length), values[at] ?? null] })),
+        });
+        if (found < inputs.length) this.#remark = `“${other.title}” has ${found} of these ${inputs.length} inputs; for the others the sheet’s own values are taken.`;
+      }
+    } catch (error) {
+      this.#remark = error instanceof Error ? error.message : String(error);
+    }
+    this.host.draw();
   }
 
   /** The values of a case into the sheet, as one edit. */

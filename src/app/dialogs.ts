@@ -14,6 +14,7 @@ import type { MendScreens } from './explaining.ts';
 import type { CellScreens } from './grid-commands.ts';
 import { fitted, tryExample } from './function-reference.ts';
 import { areaInWords, goTo, nameSelection } from './naming.ts';
+import { unseen } from './out-of-sight.ts';
 import { sheetTable } from './out-tables.ts';
 import { fileName, saveFile } from './save-file.ts';
 import type { PrintScreens } from './print-commands.ts';
@@ -220,13 +221,14 @@ export class Dialogs {
     const desk = this.desk();
     const area = what === 'sheet' ? usedArea(desk.sheet) : desk.area;
     if (!area) desk.say('There is nothing in this sheet to save yet.');
-    else this.#showExport(sheetTable(desk, area), `${desk.book.title} ${desk.sheet.name}`);
+    else this.#showExport(sheetTable(desk, area), `${desk.book.title} ${desk.sheet.name}`, unseen(desk.sheet, area));
   }
 
-  #showExport(grid: ExportTable['grid'], title: string): void {
+  #showExport(grid: ExportTable['grid'], title: string, leftOut = ''): void {
     this.#open('tt-export-table', (panel) => {
       panel.grid = grid;
       panel.title = title;
+      panel.leftOut = leftOut;
       panel.as = this.desk().showAs;
       panel.open();
     });

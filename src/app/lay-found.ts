@@ -49,6 +49,17 @@ export const foundKept = ({ print, names, first, places, cloth, layout, density 
 
 /** The rectangle that is left: the one that was asked for, else what the whole width leaves behind the layout. */
 export function leftOf(found: Found): Rectangle | null {
+  const known = LEFT.get(found);
+  if (known !== undefined) return known;
+  const left = leftBehind(found);
+  LEFT.set(found, left);
+  return left;
+}
+
+/** Proving it takes the polygon library, and a layout that is shown is drawn often. */
+const LEFT = new WeakMap<Found, Rectangle | null>();
+
+function leftBehind(found: Found): Rectangle | null {
   const { layout, cloth } = found;
   if (layout.left) return layout.left;
   const length = clothLength(cloth);

@@ -7,12 +7,16 @@ export type Wrongs = ReadonlyMap<number, readonly string[]>;
 
 export class HandLay {
   #past: Layout[] = [];
+  #now: Found | null = null;
+  #watch: Watch | null = null;
   #wrongs: Wrongs | null = null;
 
   constructor(readonly found: Found, private layout = found.layout) {}
 
   get now(): Found {
-    return { ...this.found, layout: this.layout, density: (this.found.density * this.found.layout.length) / this.layout.length, weighed: null };
+    if (!this.changed) return this.found;
+    this.#now ??= { ...this.found, layout: this.layout, density: (this.found.density * this.found.layout.length) / this.layout.length, weighed: null };
+    return this.#now;
   }
 
   get changed(): boolean {
@@ -24,7 +28,8 @@ export class HandLay {
   }
 
   get wrongs(): Wrongs {
-    this.#wrongs ??= wrongsOf(this.now);
+    this.#watch ??= new Watch(this.now);
+    this.#wrongs ??= this.#watch.wrongs;
     return this.#wrongs;
   }
 
@@ -52,7 +57,7 @@ export class HandLay {
     const before = this.#past.pop();
     if (!before) return;
     this.layout = before;
-    this.#wrongs = null;
+    this.#now = this.#wrongs = this.#watch = null;
   }
 
   /** Moves of one drag are one step back. */
@@ -69,7 +74,8 @@ export class HandLay {
     const laid = this.layout.laid.map((one, i) => (i === id ? change(one, this.found.places[one.place]!) : one));
     // What was left is no longer known to be free.
     this.layout = { laid, length: reachOf(laid, this.found), ...(this.layout.foldAt !== undefined && { foldAt: this.layout.foldAt }) };
-    this.#wrongs = null;
+    this.#now = this.#wrongs = null;
+    this.#watch?.look(this.now, id);
   }
 }
 
@@ -87,36 +93,54 @@ function about(found: Found, laid: Laid, way: Way, onFold: boolean): Laid {
   return { ...turned, at: [laid.at[0] + before[0] - after[0], onFold ? laid.at[1] : laid.at[1] + before[1] - after[1]] };
 }
 
-/** Each piece by itself, then each pair that may meet, by the same check that proves whole layouts. */
-export function wrongsOf(found: Found): Wrongs {
-  const { layout, places, cloth } = found;
-  const wrongs = new Map<number, string[]>();
-  const say = (id: number, sentence: string): void => void wrongs.set(id, [...(wrongs.get(id) ?? []), sentence]);
-  const check = (ids: readonly number[]): readonly string[] => {
-    const chosen = ids.map((id) => layout.laid[id]!);
-    const each = chosen.map(({ place }): Place => ({ ...places[place]!, count: 1 }));
-    return layoutFaults({ laid: chosen.map((laid, place) => ({ ...laid, place })), length: layout.length, ...(layout.foldAt !== undefined && { foldAt: layout.foldAt }) }, each, cloth, (at) => `“${nameOf(found, chosen[at]!.place)}”`);
-  };
-  const atHand = clothLength(cloth);
-  const bounds = layout.laid.map((laid) => boundsOf(outlineOf(found, laid)));
-  const alone = layout.laid.map((laid, id) => {
-    const faults = check([id]);
-    for (const fault of faults) say(id, fault);
-    if (atHand !== null && bounds[id]!.to[0] > atHand * (1 + 1e-9)) say(id, `“${nameOf(found, laid.place)}” reaches beyond the length at hand.`);
-    return faults.length;
-  });
-  for (let i = 0; i < bounds.length; i++) {
-    for (let j = i + 1; j < bounds.length; j++) {
-      if (apart(bounds[i]!, bounds[j]!, cloth) && !matched(places, layout.laid[i]!, layout.laid[j]!)) continue;
-      const faults = check([i, j]);
-      if (faults.length <= alone[i]! + alone[j]!) continue;
-      const fault = inPlainWords(faults.at(-1)!);
-      say(i, fault);
-      say(j, fault);
+/** What is wrong with each piece by itself and with each pair, by the same check that proves whole layouts. */
+class Watch {
+  readonly #alone: (readonly string[])[] = [];
+  /** Of pairs, by `id × count + other`. */
+  readonly #pairs = new Map<number, string>();
+
+  constructor(found: Found) {
+    found.layout.laid.forEach((_, id) => this.look(found, id, id));
+  }
+
+  /** Looks at a piece anew, and at its pairs with those `before` it in the list; with all others without that. */
+  look(found: Found, id: number, before?: number): void {
+    const { layout, cloth, places } = found;
+    const { laid } = layout;
+    const bounds = (of: number): ReturnType<typeof boundsOf> => boundsOf(outlineOf(found, laid[of]!));
+    const own = bounds(id);
+    const atHand = clothLength(cloth);
+    const alone = faultsAt(found, [id]);
+    const beyond = atHand !== null && own.to[0] > atHand * (1 + 1e-9);
+    this.#alone[id] = beyond ? [...alone, `“${nameOf(found, laid[id]!.place)}” reaches beyond the length at hand.`] : alone;
+    for (let other = 0; other < (before ?? laid.length); other++) {
+      if (other === id) continue;
+      const key = Math.min(id, other) * laid.length + Math.max(id, other);
+      const may = !apart(own, bounds(other), cloth) || matched(places, laid[id]!, laid[other]!);
+      const faults = may ? faultsAt(found, [Math.min(id, other), Math.max(id, other)]) : [];
+      // Of a pair the last fault is what the two have to do with each other, if there is more than each has alone.
+      if (may && faults.length > alone.length + faultsAt(found, [other]).length) this.#pairs.set(key, inPlainWords(faults.at(-1)!));
+      else this.#pairs.delete(key);
     }
   }
-  return wrongs;
+
+  get wrongs(): Wrongs {
+    const wrongs = new Map<number, string[]>();
+    const say = (id: number, sentences: readonly string[]): void => void (sentences.length > 0 && wrongs.set(id, [...(wrongs.get(id) ?? []), ...sentences]));
+    this.#alone.forEach((sentences, id) => say(id, sentences));
+    for (const [key, sentence] of this.#pairs) for (const id of [Math.floor(key / this.#alone.length), key % this.#alone.length]) say(id, [sentence]);
+    return wrongs;
+  }
 }
+
+function faultsAt(found: Found, ids: readonly number[]): readonly string[] {
+  const { layout, places, cloth } = found;
+  const chosen = ids.map((id) => layout.laid[id]!);
+  const each = chosen.map(({ place }): Place => ({ ...places[place]!, count: 1 }));
+  return layoutFaults({ laid: chosen.map((laid, place) => ({ ...laid, place })), length: layout.length, ...(layout.foldAt !== undefined && { foldAt: layout.foldAt }) }, each, cloth, (at) => `“${nameOf(found, chosen[at]!.place)}”`);
+}
+
+export const wrongsOf = (found: Found): Wrongs => new Watch(found).wrongs;
 
 /** Square mm say nothing to her. */
 const inPlainWords = (fault: string): string => fault.replace(/ overlap by .*$/, ' overlap.');

@@ -1,5 +1,5 @@
 /** One search after another: what it was asked, what it found so far, and how it stands. */
-import { LayRunner, workersFor, type Aim, type Cloth, type LayRequest, type Layout } from '../lay/index.ts';
+import { LayRunner, workersFor, type Aim, type Cloth, type LayPort, type LayRequest, type Layout } from '../lay/index.ts';
 import type { SheetPiece } from '../lay/shapes/index.ts';
 import { faultsOf, foundFrom, type Found } from './lay-found.ts';
 import { startLayWorker } from '../reckoning/index.ts';
@@ -35,7 +35,7 @@ export class LaySearch {
   #runner: { readonly workers: number; readonly runner: LayRunner } | null = null;
 
   /** @param changed called whenever there is something new to show */
-  constructor(private readonly changed: () => void, private readonly begin: () => Worker = startLayWorker) {}
+  constructor(private readonly changed: () => void, private readonly begin: () => LayPort = startLayWorker) {}
 
   async start(asked: Asked): Promise<void> {
     const run = ++this.#run;

@@ -2,7 +2,7 @@
 import { boundsOf, clothLength, clothWidth, foldDepth, type Cloth, type Laid, type Outline, type Point } from '../lay/index.ts';
 import type { DrawnLay, LaidPiece, LayEdge } from '../pictures/index.ts';
 import { inBase, isFault, quantity, show, up, type ShowAs } from '../quantities/index.ts';
-import { leftOf, nameOf, outlineOf, usedOf, type Found } from './lay-found.ts';
+import { leftOf, nameOf, outlineOf, type Found } from './lay-found.ts';
 import type { Wrongs } from './lay-hand.ts';
 
 /** Cloth to buy is drawn a little beyond where it is cut off. */
@@ -101,31 +101,6 @@ function wrongInShort(sentences: readonly string[]): string {
   if (/nearer/.test(first)) return 'too near';
   return 'lies wrong';
 }
-
-/** What is to be known of a layout at once. */
-export interface Summary {
-  /** The cloth to cut: “153.2 cm (60 3/8 in)”. */
-  readonly length: string;
-  readonly covered: string;
-  /** What is left in one rectangle; empty when nothing is, or the length is still to be bought. */
-  readonly left: string;
-  readonly cost: string;
-}
-
-export function summaryOf(found: Found, as: ShowAs, price: number | null): Summary {
-  const used = usedOf(found);
-  const left = leftOf(found);
-  return {
-    length: lengthUp(used, as),
-    covered: percent(found.density, as),
-    left: left ? `${lengthInWords(left.length, as)} long and ${lengthInWords(left.width, as)} wide` : '',
-    cost: price === null ? '' : costInWords(used, price),
-  };
-}
-
-/** Of so much cloth, to the cent above. */
-export const costOf = (used: number, price: number): number => Math.ceil((used / 1000) * price * 100 - 1e-6) / 100;
-export const costInWords = (used: number, price: number): string => costOf(used, price).toFixed(2);
 
 /** Where a piece lies, in words. */
 export function placeInWords(found: Found, id: number, as: ShowAs, wrongs?: Wrongs): string {

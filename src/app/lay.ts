@@ -2,7 +2,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { LayChange, LayKept, LayShown, LayView, PaperHead } from '../panels/index.ts';
 import type { SheetPiece } from '../lay/shapes/index.ts';
-import { sheetFromTemplate, type Area, type Lay } from '../workbook/index.ts';
+import { sheetFromTemplate, type Area, type Book, type Lay } from '../workbook/index.ts';
 import { attempt } from './attempt.ts';
 import { NOW, choiceIn, keptIn, readChoice, type ReadChoice } from './lay-choices.ts';
 import { BRIEF, LayComparing } from './lay-comparing.ts';
@@ -29,17 +29,12 @@ class LayDesk implements MorePanel {
   #brief = false;
   #began = 0;
   #tick: ReturnType<typeof setInterval> | undefined;
+  readonly #readPieces = new Map<string, LayPieces>();
+  #readOf: readonly [book: Book | null, revision: number] = [null, -1];
 
   constructor(private readonly host: PanelHost) {
     this.#search = new LaySearch(() => this.#news());
     this.#comparing = new LayComparing(() => host.draw());
-  }
-
-  opened(): void {
-    const { book } = this.host.desk;
-    // The only list there is needs no choosing.
-    const lists = listsIn(book);
-    if (choiceIn(book).pieces === '' && lists[0] && this.host.desk.reading === null && lists.length === 1) this.#choose({ pieces: lists[0].formula });
   }
 
   closed(): void {
@@ -67,8 +62,10 @@ class LayDesk implements MorePanel {
       @tt-go=${(event: CustomEvent<{ area: Area }>) => { event.stopPropagation(); this.host.desk.selectArea(event.detail.area); this.host.close(); }}></tt-lay>`;
   }
 
+  /** Until she chooses, the pieces are those of the first list. */
   get #choice(): Lay {
-    return choiceIn(this.host.desk.book);
+    const choice = choiceIn(this.host.desk.book);
+    return choice.pieces === '' ? { ...choice, pieces: listsIn(this.host.desk.book)[0]?.formula ?? '' } : choice;
   }
 
   get #read(): ReadChoice {
@@ -76,8 +73,20 @@ class LayDesk implements MorePanel {
   }
 
   get #pieces(): LayPieces {
+    return this.#piecesOf(this.#choice);
+  }
+
+  /** Read once for each state of the workbook: a piece that is dragged is drawn often. */
+  #piecesOf(lay: Lay): LayPieces {
     const { book, results } = this.host.desk;
-    return piecesOf(this.#choice, book, results);
+    if (this.#readOf[0] !== book || this.#readOf[1] !== results.revision) {
+      this.#readOf = [book, results.revision];
+      this.#readPieces.clear();
+    }
+    const key = JSON.stringify([lay.pieces, lay.second, lay.aim, lay.cloth.which]);
+    const pieces = this.#readPieces.get(key) ?? piecesOf(lay, book, results);
+    this.#readPieces.set(key, pieces);
+    return pieces;
   }
 
   #choose({ cloth, ...change }: LayChange): void {
@@ -261,11 +270,11 @@ class LayDesk implements MorePanel {
   }
 
   #kept(): readonly LayKept[] {
-    const { book, results, showAs } = this.host.desk;
+    const { book, showAs } = this.host.desk;
     return keptIn(book).map(({ id, data }): LayKept => ({
       id, name: data.name, shown: id === this.#shownKept,
       said: `${lengthUp(data.kept!.length, showAs)} of cloth ${lengthUp(data.kept!.cloth.width, showAs)} wide`,
-      stale: piecesOf(data, book, results).print === data.kept!.print ? '' : 'Older than its pieces: they have changed since. Find it again before you cut.',
+      stale: this.#piecesOf(data).print === data.kept!.print ? '' : 'Older than its pieces: they have changed since. Find it again before you cut.',
     }));
   }
 

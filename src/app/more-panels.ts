@@ -41,6 +41,9 @@ export type MoreName = string;
 
 export const MORE_PANELS: Readonly<Record<MoreName, Card>> = {
   lay: { title: 'The lay', tag: 'tt-lay', place: 'whole', load: () => import('./lay.ts') },
+  shapes: { title: 'Drawn shapes', tag: 'tt-shapes', place: 'whole', load: () => import('./shape.ts') },
+  people: { title: 'People', tag: 'tt-people', place: 'wide side', load: () => import('./people.ts') },
+  worked: { title: 'What worked', tag: 'tt-worked-form', place: 'wide side', load: () => import('./worked.ts') },
   'start-own': { title: 'Start my own', tag: 'tt-start-own', place: 'whole', load: () => import('./start-own.ts') },
   'side-by-side': { title: 'Side by side', tag: 'tt-side-by-side', place: 'wide side', load: () => import('./comparing.ts') },
   'size-choice': { title: 'Choose the size', tag: 'tt-size-choice', place: 'wide side', load: () => import('./size-choice.ts') },

@@ -3,7 +3,7 @@ import { inBase } from '../quantities/index.ts';
 import type { OutCell } from '../tables/index.ts';
 import type { Comparison } from '../panels/index.ts';
 import type { Result } from '../reckoning/index.ts';
-import { cellAt, usedArea, type Area } from '../workbook/index.ts';
+import { cellAt, seenIn, usedArea, type Area } from '../workbook/index.ts';
 import type { Desk } from './desk.ts';
 
 export function outCell(result: Result): OutCell {
@@ -17,22 +17,15 @@ export function outCell(result: Result): OutCell {
   }
 }
 
+/** What shows of a block; whatever is hidden in it is left out. A selection of whole columns goes only as far as anything is filled. */
 export function sheetTable(desk: Desk, area: Area): OutCell[][] {
   const used = usedArea(desk.sheet);
-  const rows: OutCell[][] = [];
-  // A selection of whole columns goes only as far as anything is filled.
-  const bottom = Math.min(area.bottom, used?.bottom ?? area.top);
-  const right = Math.min(area.right, used?.right ?? area.left);
-  for (let row = area.top; row <= bottom; row++) {
-    const cells: OutCell[] = [];
-    for (let col = area.left; col <= right; col++) {
-      const out = outCell(desk.results.at(area.sheet, row, col));
-      // Before the engine has answered, what was typed still goes out.
-      cells.push(out.kind === 'empty' ? typed(cellAt(desk.sheet, row, col)?.raw ?? '') : out);
-    }
-    rows.push(cells);
-  }
-  return rows;
+  const { rows, columns } = seenIn(desk.sheet, { ...area, bottom: Math.min(area.bottom, used?.bottom ?? area.top), right: Math.min(area.right, used?.right ?? area.left) });
+  return Array.from(rows, (row) => Array.from(columns, (col) => {
+    const out = outCell(desk.results.at(area.sheet, row, col));
+    // Before the engine has answered, what was typed still goes out.
+    return out.kind === 'empty' ? typed(cellAt(desk.sheet, row, col)?.raw ?? '') : out;
+  }));
 }
 
 function typed(raw: string): OutCell {

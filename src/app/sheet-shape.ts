@@ -4,38 +4,55 @@
  * Looked up once for each state of the sheet: most edits change none of it.
  */
 import { isFormula } from '../formula/index.ts';
-import { hiddenColumns, hiddenRows, usedArea, type Condition, type Row, type Runs, type Sheet } from '../workbook/index.ts';
+import { hiddenColumns, hiddenRows, usedArea, type Condition, type Row, type Runs, type Sheet, type SheetId } from '../workbook/index.ts';
 
 type Tall = readonly (readonly [row: number, lines: number])[];
 
 const NONE: Tall = [];
-const linesOfRow = new WeakMap<Row, number>();
-const tallOf = new WeakMap<Sheet['rows'], Tall>();
 const usedOf = new WeakMap<Sheet['rows'], { readonly rows: number; readonly cols: number }>();
 const rowsHidden = new WeakMap<object, { readonly by: Sheet['hidden']; readonly rows: Runs }>();
 
+interface Known {
+  readonly rows: Sheet['rows'];
+  readonly tall: Tall;
+}
+
+/** Each sheet as it was last looked at: an edit leaves nearly all rows as they are. */
+const lastSeen = new Map<SheetId, Known>();
+
 /** Lines of the text with the most of them; a formula is one line, however its result is. */
 function lines(row: Row): number {
-  let most = linesOfRow.get(row);
-  if (most !== undefined) return most;
-  most = 1;
-  for (const cell of row) {
-    if (cell?.raw.includes('\n') && !isFormula(cell.raw)) most = Math.max(most, cell.raw.split('\n').length);
+  let most = 1;
+  for (let col = 0; col < row.length; col++) {
+    const raw = row[col]?.raw;
+    if (raw === undefined || isFormula(raw) || !raw.includes('\n')) continue;
+    most = Math.max(most, raw.split('\n').length);
   }
-  linesOfRow.set(row, most);
   return most;
 }
 
-export function tallRows({ rows }: Sheet): Tall {
-  const known = tallOf.get(rows);
-  if (known) return known;
-  const tall: [number, number][] = [];
-  rows.forEach((row, at) => {
-    if (row && lines(row) > 1) tall.push([at, lines(row)]);
-  });
-  const made = tall.length ? tall : NONE;
-  tallOf.set(rows, made);
-  return made;
+export function tallRows({ id, rows }: Sheet): Tall {
+  const known = lastSeen.get(id) ?? { rows: [], tall: NONE };
+  if (known.rows === rows) return known.tall;
+  const { rows: before } = known;
+  const most = Math.min(rows.length, before.length);
+  let head = 0;
+  while (head < most && rows[head] === before[head]) head++;
+  let tail = 0;
+  while (tail < most - head && rows[rows.length - 1 - tail] === before[before.length - 1 - tail]) tail++;
+  const shift = rows.length - before.length;
+  const made: (readonly [number, number])[] = known.tall.filter(([at]) => at < head);
+  for (let at = head; at < rows.length - tail; at++) {
+    const row = rows[at];
+    const count = row ? lines(row) : 1;
+    if (count > 1) made.push([at, count]);
+  }
+  for (const [at, count] of known.tall) if (at >= before.length - tail) made.push([at + shift, count]);
+  const same = made.length === known.tall.length && made.every(([at, count], i) => at === known.tall[i]![0] && count === known.tall[i]![1]);
+  // The same list while it says the same, so that the grid keeps its measures.
+  const tall = same ? known.tall : made;
+  lastSeen.set(id, { rows, tall });
+  return tall;
 }
 
 /** Counts of rows and columns that hold something. */

@@ -122,7 +122,7 @@ export function putSizesEdit(wish: PutWish, at: CellAddress, sheet: Sheet): Edit
   // A width that she set stays as it is.
   const narrow = Array.from({ length: right - left + 1 }, (_, i) => left + i).filter((col) => sheet.widths[col] === undefined);
   return {
-    do: 'many', label: 'Put sizes by level',
+    do: 'many', label: 'put sizes by level',
     edits: [
       { do: 'setCells', sheet: at.sheet, cells },
       ...narrow.map((col): Edit => ({ do: 'setWidth', sheet: at.sheet, col, width: col === left ? NAME_WIDTH : FIGURE_WIDTH })),

@@ -83,8 +83,11 @@ export function sizesFor(given: Given): Sized {
   if (isFault(chart)) return nothing(chart.sentence);
   if (rows.length === 0) return nothing('This size chart has no girths by names such as bust, waist or hip.');
   const faulty = rows.find(({ shown }) => shown.fault !== '' || (shown.ease && shown.ease.fault !== ''));
-  const measured = rows.flatMap(({ level, read, ease }): Measured[] => (read.length ? [{ name: level, girth: read.length.value, ...(ease && { ease: ease.reach }) }] : []));
-  if (!measured.some(({ name }) => name !== HIGH_BUST || levelsOf(chart).includes(HIGH_BUST))) return nothing(faulty ? '' : 'Type the measures, or take them from cells: then the sizes are shown here.');
+  const typed = rows.flatMap(({ level, read, ease }): Measured[] => (read.length ? [{ name: level, girth: read.length.value, ...(ease && { ease: ease.reach }) }] : []));
+  // A high bust by itself is no level where the chart has none.
+  const hasBust = typed.some(({ name }) => knownLevel(name) === 'bust');
+  const measured = typed.filter(({ name }) => knownLevel(name) !== HIGH_BUST || hasBust || levelsOf(chart).includes(name));
+  if (measured.length === 0) return nothing(faulty ? '' : 'Type the measures, or take them from cells: then the sizes are shown here.');
   if (!change.length || change.length.value < 0) return nothing('');
   const preferences = { style: wish.style, change: change.length.value, apart: Number(wish.apart) };
   const unit = rows.find(({ read }) => read.length)?.read.length?.unit ?? 'cm';
@@ -182,7 +185,7 @@ function answerFor(advice: Advice, downs: readonly Down[], seams: number, unit: 
   return {
     sentence: different.length > 1 ? `Cut size ${list.slice(0, -1).join(', ')} and ${list.at(-1)}.` : `Cut size ${different[0]} at every level.`,
     levels: levels.map(({ name, size, why, pins }) => ({ label: titled(name), size: size.text, continued: size.beyond !== 0, why, pins })),
-    beside: levels.map(besideRow(say)),
+    beside: levels.map(besideRow(say, bust !== undefined && bust.basis < bust.bust)),
     bust: bust?.sentence ?? '',
     blends: blends.map((blend, i): SizeBlendRow => {
       const down = downs[i]!;
@@ -199,8 +202,8 @@ function answerFor(advice: Advice, downs: readonly Down[], seams: number, unit: 
   };
 }
 
-const besideRow = (say: (mm: number) => string) => ({ name, smaller, chosen, larger, isEase }: LevelAdvice): SizeBesideRow => ({
-  label: titled(name), what: isEase ? 'ease' : 'chart less body',
+const besideRow = (say: (mm: number) => string, widened: boolean) => ({ name, smaller, chosen, larger, isEase }: LevelAdvice): SizeBesideRow => ({
+  label: titled(name), what: widened && knownLevel(name) === 'bust' ? (isEase ? 'ease before the front is widened' : 'chart less body, before the front is widened') : isEase ? 'ease' : 'chart less body',
   sizes: [smaller, chosen, larger].map((one: SizeLeaves | undefined) => (one ? { size: one.size.text, continued: one.size.beyond !== 0, left: one.left > 0 ? `+${say(one.left)}` : say(one.left), under: isEase && one.left < 0 } : null)),
 });
 

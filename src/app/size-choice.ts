@@ -15,14 +15,14 @@ import { NO_WISH, sizesFor, type Sized, type SizeWish } from './size-choice-view
 /** Names that cells with measures usually have, by level. */
 const CALLED = ['high bust', 'upper chest', 'bust', 'underbust', 'waist', 'high hip', 'hip'];
 
-class SizeChoice implements MorePanel {
+export class SizeChoice implements MorePanel {
   #wish: SizeWish = NO_WISH;
   #shipped: Parameters<typeof easeTable>[2] | null = null;
   /** Where it was put last. */
   #putAt: Area | null = null;
   #made: { readonly from: readonly unknown[]; readonly sized: Sized } | null = null;
 
-  constructor(private readonly host: PanelHost) {
+  constructor(private readonly host: Pick<PanelHost, 'desk' | 'draw'>) {
     void import('./shipped.ts').then(({ shippedTemplate }) => {
       this.#shipped = shippedTemplate('usual-values');
       host.draw();
@@ -40,7 +40,7 @@ class SizeChoice implements MorePanel {
   }
 
   render() {
-    return html`<tt-size-choice .view=${this.#view} @tt-size-choice=${(event: CustomEvent<SizeChoiceChange>) => { this.#change(event.detail, event.target!); this.host.draw(); }}></tt-size-choice>`;
+    return html`<tt-size-choice .view=${this.view} @tt-size-choice=${(event: CustomEvent<SizeChoiceChange>) => { this.change(event.detail, event.target!); this.host.draw(); }}></tt-size-choice>`;
   }
 
   get #sized(): Sized {
@@ -55,13 +55,14 @@ class SizeChoice implements MorePanel {
     return this.#made.sized;
   }
 
-  get #view(): SizeChoiceView {
+  get view(): SizeChoiceView {
     const { desk } = this.host;
     const { book, results, sheet, area } = desk;
     const { view, put } = this.#sized;
     const target = put && { sheet: sheet.id, ...sizeArea(put, { row: area.top, col: area.left }) };
-    const isThere = target !== undefined && this.#putAt !== null && sameArea(target, this.#putAt);
-    const taken = target && !isThere ? inTheWay(sheet, target) : undefined;
+    const filled = target && inTheWay(sheet, target);
+    const isThere = filled !== undefined && this.#putAt !== null && sameArea(target!, this.#putAt);
+    const taken = isThere ? undefined : filled;
     const one = area.top === area.bottom && area.left === area.right;
     const lone = one && results.at(area.sheet, area.top, area.left);
     return {
@@ -76,7 +77,8 @@ class SizeChoice implements MorePanel {
     };
   }
 
-  #change(change: SizeChoiceChange, from: EventTarget): void {
+  /** @param from asks the page to go to what was put in */
+  change(change: SizeChoiceChange, from: EventTarget): void {
     const { desk } = this.host;
     const wish = this.#wish;
     switch (change.change) {
@@ -149,7 +151,7 @@ class SizeChoice implements MorePanel {
   #put(from: EventTarget): void {
     const { desk } = this.host;
     const { put } = this.#sized;
-    const { isThere, targetFault } = this.#view;
+    const { isThere, targetFault } = this.view;
     if (!put || isThere || targetFault !== '') return;
     const at = { sheet: desk.sheetId, row: desk.area.top, col: desk.area.left };
     const sheet = sheetById(desk.book, at.sheet)!;

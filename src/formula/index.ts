@@ -21,6 +21,7 @@ export { isFormula, tokenize } from './tokens.ts';
 export { MAX_DEPTH, MAX_LENGTH, MAX_TERMS, toEngine } from './dialect.ts';
 export { QUANTITY_CALL } from './engine-words.ts';
 export { plainReferences } from './plain.ts';
+export { Repeats } from './repeats.ts';
 export { mayBeMoved, replaceCorners, rewriteReferences, sheetOfReference, shiftCopy } from './follow.ts';
 export { moveBack, placeAfterMove, runAfterMove } from './move.ts';
 export { figuresIn, withUnits, wordMends } from './mend.ts';

@@ -20,6 +20,8 @@ export function layFaults(pieces: readonly Piece[], cloth: Cloth): readonly stri
   const faults = [...clothFaults(cloth), ...pieces.flatMap((piece) => pieceFault(piece) ?? [])];
   if (faults.length > 0) return faults;
   if (pieces.every(({ count }) => count === 0)) return ['There is no piece to lay: give at least one piece a count of 1 or more.'];
+  const sizes = pieces.flatMap((piece) => sizeFault(piece, cloth) ?? []);
+  if (sizes.length > 0) return sizes;
   const turned = pieces.flatMap((piece) => headFault(piece, cloth) ?? []);
   if (turned.length > 0) return turned;
   // Where the search may choose the fold, one that fits is enough.
@@ -27,6 +29,35 @@ export function layFaults(pieces: readonly Piece[], cloth: Cloth): readonly stri
   if (choices.length === 0) return [`Folded partly the cloth is ${short(cloth.width / 2)} mm deep at most, and a piece on the fold needs more: open the cloth.`];
   const all = choices.map((choice) => roomFaults(pieces, choice));
   return all.find((sentences) => sentences.length === 0) ?? all[0]!;
+}
+
+/** Of the cloth's width: a piece that is shorter than this part of it was given in another unit. */
+const NO_PIECE = 400;
+/** Times longer or shorter than the other pieces, so that inches among millimetres are seen. */
+const UNLIKE = 20;
+
+/** What can be laid and is probably not meant: a piece far smaller or larger than the others. */
+export function layCautions(pieces: readonly Piece[]): readonly string[] {
+  const sizes = pieces.map(({ outline }) => {
+    const { from, to } = boundsOf(outline);
+    return [to[0] - from[0], to[1] - from[1]] as const;
+  });
+  return pieces.flatMap(({ name, count }, i) => {
+    const others = sizes.filter((_, k) => k !== i && pieces[k]!.count > 0).map((size) => Math.max(...size)).sort((a, b) => a - b);
+    const usual = others[Math.floor(others.length / 2)];
+    const [length, width] = sizes[i]!;
+    const longest = Math.max(length, width);
+    if (count === 0 || usual === undefined) return [];
+    if (longest * UNLIKE < usual) return [`“${name}” is ${short(length)} mm by ${short(width)} mm, far smaller than the other pieces: check the unit it is given in.`];
+    return longest > usual * UNLIKE ? [`“${name}” is ${short(length)} mm by ${short(width)} mm, far larger than the other pieces: check the unit it is given in.`] : [];
+  });
+}
+
+function sizeFault({ name, outline, count }: Piece, { width }: Cloth): string | null {
+  const { from, to } = boundsOf(outline);
+  const longest = Math.max(to[0] - from[0], to[1] - from[1]);
+  if (count === 0 || longest * NO_PIECE >= width) return null;
+  return `“${name}” is only ${longest.toPrecision(2)} mm long on cloth ${short(width)} mm wide: check the unit it is given in.`;
 }
 
 function roomFaults(pieces: readonly Piece[], cloth: Cloth): readonly string[] {
@@ -98,6 +129,7 @@ function widthFault({ name }: Piece, place: Place, cloth: Cloth): string | null 
   const [from, to] = bandOf(place, cloth);
   const room = to - from;
   if (needs <= room * (1 + 1e-9)) return null;
+  if (needs > room * UNLIKE) return `“${name}” needs ${short(needs)} mm across and the cloth is ${short(room)} mm wide: check the unit it is given in.`;
   if (cloth.fold === 'lengthwise') return `“${name}” needs ${short(needs)} mm across and the cloth folded is ${short(room)} mm wide: open the cloth, allow a turn, or piece it together.`;
   if (cloth.fold === 'partly') return `“${name}” needs ${short(needs)} mm across; folded partly the cloth is ${short(foldDepth(cloth))} mm wide in the fold and ${short(clothWidth(cloth) - foldDepth(cloth))} mm beside it: put the fold elsewhere, open the cloth, or allow a turn.`;
   return `“${name}” needs ${short(needs)} mm across and the cloth is ${short(room)} mm wide: allow a turn, choose a wider cloth, or piece it together.`;

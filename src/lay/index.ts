@@ -7,7 +7,7 @@ export { layoutFaults, MOST_OVERLAP } from './check.ts';
 export { bandOf, clothLength, clothOf, clothWidth, foldDepth, lengthUsed, stretchOf } from './cloth.ts';
 export { compared, comparisons } from './compare.ts';
 export type { Compared, Comparing, Comparison, Offer, Shop } from './compare.ts';
-export { layFaults, MOST_OUTLINES, MOST_PLACES, MOST_POINTS } from './faults.ts';
+export { layCautions, layFaults, MOST_OUTLINES, MOST_PLACES, MOST_POINTS } from './faults.ts';
 export { tiesOf } from './matching.ts';
 export type { Tie, Ties } from './matching.ts';
 export { areaOf, boundsOf, laidOutline } from './outline.ts';

@@ -42,12 +42,12 @@ export class AtTheTablePanel extends LitElement {
     .figures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: var(--gap-4) var(--gap-5); margin: var(--gap-5) 0; padding: 0; list-style: none; }
     .head { flex: 1 1 100%; font-size: clamp(1.1rem, 3vw, 1.4rem); color: var(--soft); }
     .figures li { display: flex; flex-wrap: wrap; align-items: baseline; align-content: start; gap: 0 0.9rem; }
-    .main { font-weight: 700; font-size: clamp(2.6rem, 7vw, 3.6rem); line-height: 1.1; overflow-wrap: anywhere; }
-    .main.figure, .main.typed, .also { white-space: nowrap; }
-    .main.typed { text-decoration: underline dashed 2px; text-underline-offset: 0.14em; text-decoration-color: var(--thread); }
-    .main.text, .main.error { font-size: clamp(1.6rem, 5vw, 2.4rem); line-height: 1.2; }
+    .big { font-weight: 700; font-size: clamp(2.6rem, 7vw, 3.6rem); line-height: 1.1; overflow-wrap: anywhere; }
+    .big.figure, .big.typed, .also { white-space: nowrap; }
+    .big.typed { text-decoration: underline dashed 2px; text-underline-offset: 0.14em; text-decoration-color: var(--thread); }
+    .big.text, .big.error { font-size: clamp(1.6rem, 5vw, 2.4rem); line-height: 1.2; }
     .also { font-weight: 600; font-size: clamp(1.7rem, 5vw, 2.3rem); line-height: 1.2; }
-    .one .main { font-size: clamp(3.2rem, 14vw, 6.6rem); }
+    .one .big { font-size: clamp(3.2rem, 14vw, 6.6rem); }
     .one .also { font-size: clamp(2rem, 8vw, 3.8rem); }
     .remark, .words li, .cautions li { font-size: clamp(1.15rem, 3vw, 1.5rem); line-height: 1.4; overflow-wrap: anywhere; }
     .cautions, .words { margin: var(--gap-4) 0; padding: var(--gap-3) var(--gap-4); list-style: none; display: grid; gap: var(--gap-3); }
@@ -148,7 +148,7 @@ export class AtTheTablePanel extends LitElement {
       ${state.state === 'changed' ? html`<p class="changed">⚠ It was ticked off when it was ${state.was}. Its figures are others now: look again.</p>` : nothing}
       ${cautions.length > 0 ? html`<ul class="cautions" aria-label="Look at this first">${cautions.map((text) => html`<li>${text}</li>`)}</ul>` : nothing}
       ${figures.length > 0 ? html`<ul class="figures ${figures.length === 1 ? 'one' : ''}">${figures.map(({ head, main, also, kind }) => html`<li>
-        ${head ? html`<span class="head">${head}</span>` : nothing}<span class="main ${kind}">${main}</span>${also ? html`<span class="also">${also}</span>` : nothing}</li>`)}</ul>` : nothing}
+        ${head ? html`<span class="head">${head}</span>` : nothing}<span class="big ${kind}">${main}</span>${also ? html`<span class="also">${also}</span>` : nothing}</li>`)}</ul>` : nothing}
       ${remark ? html`<p class="remark">${remark}</p>` : nothing}
       ${words.length > 0 ? html`<ul class="words">${words.map((text) => html`<li>${text}</li>`)}</ul>` : nothing}
       ${picture ? html`<figure>${picture}</figure>` : nothing}`;

@@ -36,6 +36,8 @@ export class ExportTable extends LitElement {
   @property({ attribute: false }) grid: readonly (readonly OutCell[])[] = [];
   /** What the table is called; also the file's name. Not an attribute, so that no tip hangs on the element. */
   @property({ attribute: false }) override title = '';
+  /** What is hidden and stays out of the file, as “12 hidden rows”. */
+  @property({ attribute: false }) leftOut = '';
   @property({ attribute: false }) as: ShowAs = { system: 'own', inchStep: 8 };
 
   @state() private choices: Choices = { numbers: 'shown', unit: 'cells', separator: ',', decimalMark: '.', mark: true };
@@ -100,6 +102,7 @@ export class ExportTable extends LitElement {
     const { guarded, unitsAt, mixed } = this.#csv;
     const wanted = this.choices.unit === 'heading';
     return html`
+      ${this.leftOut ? html`<p class="note">Only what shows is saved: ${this.leftOut} left out. Show them first to have them in the file.</p>` : nothing}
       ${guarded ? html`<p class="note"><strong>⚠ ${guarded === 1 ? 'One text begins' : `${guarded} texts begin`} like a formula</strong> (with =, +, - or @). ${guarded === 1 ? 'It gets' : 'They get'} an apostrophe in front, so that no program works ${guarded === 1 ? 'it' : 'them'} out. Figures such as -3/8 in are left alone.</p>` : nothing}
       ${wanted && unitsAt === 'cells' ? html`<p class="note">No column and no row has only one unit, so units stay in the cells.</p>` : nothing}
       ${wanted && unitsAt !== 'cells' && mixed > 0 ? html`<p class="note">${mixed} ${unitsAt === 'columns' ? (mixed === 1 ? 'column has' : 'columns have') : (mixed === 1 ? 'row has' : 'rows have')} figures in different units, which stay in the cells.</p>` : nothing}`;

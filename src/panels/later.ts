@@ -4,6 +4,8 @@
  * for; until then its element stands in the page empty and keeps what it was given.
  */
 export const LATER = {
+  'tt-people': () => import('./people.ts'),
+  'tt-worked-form': () => import('./worked-form.ts'),
   'tt-start-own': () => import('./start-own.ts'),
   'tt-side-by-side': () => import('./side-by-side.ts'),
   'tt-work-back': () => import('./work-back.ts'),
@@ -28,6 +30,7 @@ export const LATER = {
   'tt-print': () => import('./print.ts'),
   'tt-picture': () => import('./picture.ts'),
   'tt-lay': () => import('./lay.ts'),
+  'tt-shapes': () => import('./shape.ts'),
   'tt-size-choice': () => import('./size-choice.ts'),
   'tt-to-buy': () => import('./to-buy.ts'),
   'tt-at-the-table': () => import('./at-the-table.ts'),

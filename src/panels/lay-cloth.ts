@@ -4,6 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { controls } from '../look/index.ts';
 import type { ClothTyped } from '../workbook/index.ts';
 import type { LayChange } from './lay-parts.ts';
+import { SettledList } from './settled-list.ts';
 
 const FOLDS: readonly (readonly [ClothTyped['fold'], string])[] = [
   ['open', 'Flat, in one layer'], ['lengthwise', 'Folded lengthwise, selvedge to selvedge'], ['partly', 'Folded lengthwise in part'], ['crosswise', 'Folded crosswise, end to end'],
@@ -32,18 +33,21 @@ export class LayClothForm extends LitElement {
   @property({ attribute: false }) faults: readonly { readonly field: string; readonly sentence: string }[] = [];
   @property({ type: Boolean }) readonly = false;
 
+  readonly #which = new SettledList((which) => this.#choose({ which }));
+  readonly #fold = new SettledList((fold) => this.#choose({ fold: fold as ClothTyped['fold'] }));
+
   override render(): TemplateResult {
     const { cloth, cloths } = this;
     const which = cloth.which !== '' && !cloths.includes(cloth.which) ? [...cloths, cloth.which] : cloths;
     const odd = cloth.remnant.length > 0;
     return html`
       ${which.length > 1 || cloth.which !== '' ? html`<label class="field">Pieces of which cloth
-        <select name="which" ?disabled=${this.readonly} @change=${(event: Event) => this.#choose({ which: (event.target as HTMLSelectElement).value })}>
+        <select name="which" ?disabled=${this.readonly} @change=${this.#which.change} @keydown=${this.#which.key} @pointerdown=${this.#which.pointer} @focusout=${this.#which.left}>
           <option value="" ?selected=${cloth.which === ''}>All of them</option>${which.map((name) => html`<option value=${name} ?selected=${name === cloth.which}>${name}</option>`)}
         </select></label>` : nothing}
       ${odd ? nothing : html`<div class="pair">${this.#text('width', 'Usable width', '140 cm')}${this.#text('length', 'Length at hand', 'to be bought')}</div>`}
       <label class="field">How it lies
-        <select name="fold" ?disabled=${this.readonly} @change=${(event: Event) => this.#choose({ fold: (event.target as HTMLSelectElement).value as ClothTyped['fold'] })}>
+        <select name="fold" ?disabled=${this.readonly} @change=${this.#fold.change} @keydown=${this.#fold.key} @pointerdown=${this.#fold.pointer} @focusout=${this.#fold.left}>
           ${FOLDS.map(([fold, label]) => html`<option value=${fold} ?selected=${fold === cloth.fold}>${label}</option>`)}
         </select></label>
       ${cloth.fold === 'partly' ? this.#text('foldAt', 'Depth of the folded part', 'the best that is found') : nothing}

@@ -49,6 +49,7 @@ export class LayDrawing extends LitElement {
     .cloth g.piece:focus-visible { outline: none; }
     .movable .piece { cursor: move; }
     /* Above the others, though its place in the document stays, which the keys go by. */
+    .said { pointer-events: none; }
     .lay .chosen { stroke: var(--chalk); stroke-width: 3; pointer-events: none; }
     .piece.selected { touch-action: none; }
     .cloth .piece:focus-visible .lay-piece.lay-piece { stroke: var(--chalk); stroke-width: 3.5; fill: var(--chalk-wash); }
@@ -122,13 +123,14 @@ export class LayDrawing extends LitElement {
     return html`<svg class="lay cloth" width=${width} height=${height} viewBox="${-MARGIN} ${-MARGIN} ${width} ${height}" role="group" aria-label="Pieces on the cloth">
       ${layPatterns(1)}${picture.under.map(layMark)}
       ${picture.pieces.map((piece, i) => this.#piece(piece, piece.id === selected, this.spoken[i] ?? ''))}
+      <g class="said" aria-hidden="true">${picture.pieces.map(({ marks }) => marks.map(layMark))}</g>
       ${chosen ? svg`<path class="chosen" d=${chosen.d}></path>` : nothing}
       <g aria-hidden="true">${picture.over.map(layMark)}</g>
     </svg>`;
   }
 
   #piece(piece: DrawnPiece, selected: boolean, spoken: string): SVGTemplateResult {
-    const body = svg`${layPiece(piece)}<g aria-hidden="true">${piece.marks.map(layMark)}</g>`;
+    const body = layPiece(piece);
     if (!this.movable) return svg`<g class="piece" role="img" aria-label=${spoken}>${body}</g>`;
     return svg`<g class="piece ${selected ? 'selected' : ''}" data-id=${piece.id} tabindex="0" role="button" aria-pressed=${selected} aria-label=${spoken}
       @focus=${() => this.#select(piece.id)}>${body}</g>`;

@@ -4,7 +4,8 @@ export const layStyles = css`
   :host { display: block; height: 100%; container-type: inline-size; }
   header { display: flex; flex-wrap: wrap; align-items: baseline; gap: var(--gap-1) var(--gap-3); padding: var(--gap-2) var(--gap-4); border-bottom: 1px solid var(--line); }
   header button { margin-left: auto; }
-  h2:focus { outline: none; }
+  h2:focus-visible { outline: none; }
+  .pair { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: var(--gap-2); align-items: end; }
   .empty { padding: var(--gap-5); max-width: 46rem; display: grid; gap: var(--gap-3); justify-items: start; }
   .parts { display: grid; grid-template-columns: 330px minmax(0, 1fr); gap: var(--gap-4); padding: var(--gap-3) var(--gap-4); align-items: start; }
   .choices, .result { display: grid; gap: var(--gap-3); min-width: 0; }
@@ -15,9 +16,6 @@ export const layStyles = css`
   summary + * { margin-top: var(--gap-3); }
   .field { display: grid; gap: 2px; min-width: 0; }
   .field :is(input, select) { width: 100%; min-width: 0; }
-  .aims { display: grid; gap: var(--gap-1); }
-  .aims label { align-items: start; padding-block: 2px; }
-  .about { display: block; }
   .rows { margin: 0; padding-inline-start: 2.2em; max-height: 190px; overflow-y: auto; }
   .faults { list-style: none; margin: 0; padding: 0; display: grid; gap: var(--gap-1); }
   .faults button { margin-inline-start: var(--gap-2); }

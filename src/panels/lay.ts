@@ -8,12 +8,13 @@ import './lay-compare.ts';
 import './lay-drawing.ts';
 import type { LayChange, LayPieceRow, LaySentence, LayShown, LayView } from './lay-parts.ts';
 import { layStyles } from './lay-styles.ts';
+import { SettledList } from './settled-list.ts';
 
 const AIMS: readonly (readonly [Lay['aim'], string, string])[] = [
-  ['least length', 'The least length', 'as little of the cloth’s length as can be found'],
-  ['fits', 'It fits in the length at hand', 'stops as soon as it does'],
-  ['largest left', 'The largest rectangle left over', 'of the length at hand'],
-  ['room for', 'Room for a second list', 'both lists in the length at hand'],
+  ['least length', 'The least length', 'As little of the cloth’s length as can be found.'],
+  ['fits', 'It fits in the length at hand', 'It stops as soon as it does, or says why it cannot.'],
+  ['largest left', 'The largest rectangle left over', 'Of the length at hand, in one piece.'],
+  ['room for', 'Room for a second list', 'Both lists in the length at hand, the first one whatever comes.'],
 ];
 
 /**
@@ -31,6 +32,11 @@ export class LayPanel extends LitElement {
   @property({ attribute: false }) view: LayView | null = null;
   @state() private name = '';
   @query('h2') private heading!: HTMLElement;
+
+  readonly #first = new SettledList((pieces) => this.#choose({ pieces }));
+  readonly #second = new SettledList((second) => this.#choose({ second }));
+
+  readonly #wanted = new SettledList((aim) => this.#choose({ aim: aim as Lay['aim'] }));
 
   override focus(): void {
     this.heading.focus();
@@ -69,10 +75,11 @@ export class LayPanel extends LitElement {
   }
 
   #list(field: 'pieces' | 'second', label: string, formula: string, { lists, readonly }: LayView): TemplateResult {
-    const known = lists.some((list) => list.formula === formula);
-    return html`<label class="field">${label}<select name=${field} ?disabled=${readonly} @change=${(event: Event) => this.#choose({ [field]: (event.target as HTMLSelectElement).value })}>
-      <option value="" ?selected=${formula === ''}>${field === 'second' ? 'choose one' : 'none'}</option>
-      ${lists.map((list) => html`<option value=${list.formula} ?selected=${list.formula === formula}>Sheet ${list.name}</option>`)}
+    const known = lists.some((each) => each.formula === formula);
+    const list = field === 'pieces' ? this.#first : this.#second;
+    return html`<label class="field">${label}<select name=${field} ?disabled=${readonly} @change=${list.change} @keydown=${list.key} @pointerdown=${list.pointer} @focusout=${list.left}>
+      ${formula === '' ? html`<option value="" selected>choose one</option>` : nothing}
+      ${lists.map((each) => html`<option value=${each.formula} ?selected=${each.formula === formula}>Sheet ${each.name}</option>`)}
       ${formula !== '' && !known ? html`<option value=${formula} selected>${formula.slice(1)}</option>` : nothing}
     </select></label>`;
   }
@@ -85,21 +92,22 @@ export class LayPanel extends LitElement {
   #cloth({ choice, cloths, fieldFaults, readonly }: LayView): TemplateResult {
     return html`<section class="box" aria-labelledby="cloth"><h3 id="cloth">Cloth</h3>
       <tt-lay-cloth .cloth=${choice.cloth} .cloths=${cloths} .faults=${fieldFaults} ?readonly=${readonly}></tt-lay-cloth>
-      ${this.#text('price', 'Price of a metre', choice.price, 'not known')}
+      <div class="pair">${this.#text('price', 'Price of a metre', choice.price, 'not known')}${this.#text('shop', 'The shop cuts in steps of', choice.shop, 'any length')}</div>
     </section>`;
   }
 
   #aim(view: LayView): TemplateResult {
     const { choice, second, readonly } = view;
     return html`<section class="box" aria-labelledby="aim"><h3 id="aim">What is wanted</h3>
-      <div role="radiogroup" aria-labelledby="aim" class="aims">${AIMS.map(([aim, label, about]) => html`<label><input type="radio" name="aim" ?disabled=${readonly} .checked=${live(choice.aim === aim)} @change=${() => this.#choose({ aim })}>
-        <span>${label}<span class="soft about">${about}</span></span></label>`)}</div>
+      <label class="field">Look for <select name="aim" ?disabled=${readonly} @change=${this.#wanted.change} @keydown=${this.#wanted.key} @pointerdown=${this.#wanted.pointer} @focusout=${this.#wanted.left}>
+        ${AIMS.map(([aim, label]) => html`<option value=${aim} ?selected=${choice.aim === aim}>${label}</option>`)}</select></label>
+      <p class="soft">${AIMS.find(([aim]) => aim === choice.aim)![2]}</p>
       ${choice.aim === 'largest left' ? this.#text('leftWidth', 'Of this width', choice.leftWidth, 'the whole width of the cloth') : nothing}
       ${choice.aim === 'room for' ? html`${this.#list('second', 'The second list', choice.second, view)}${choice.second === '' ? nothing : rows(second, 'The second list has no piece.')}` : nothing}
     </section>`;
   }
 
-  #text(field: 'price' | 'leftWidth', label: string, value: string, none: string): TemplateResult {
+  #text(field: 'price' | 'shop' | 'leftWidth', label: string, value: string, none: string): TemplateResult {
     const fault = this.view!.fieldFaults.find((each) => each.field === field);
     return html`<label class="field">${label}<input name=${field} aria-label=${label} placeholder=${none} maxlength="60" autocomplete="off" ?readonly=${this.view!.readonly} aria-invalid=${Boolean(fault)} .value=${live(value)}
       @change=${(event: Event) => this.#choose({ [field]: (event.target as HTMLInputElement).value.trim() })}>${fault ? html`<span class="fault">${fault.sentence}</span>` : nothing}</label>`;

@@ -76,6 +76,9 @@ export const paperStyles = css`
 
   .shopping { font-size: 10pt; }
   .shopping table { table-layout: auto; }
+  .shopping :is(th, td) { white-space: normal; }
+  .shopping :is(th, td):last-child { white-space: nowrap; }
+  .shopping tr.strong { border-top: 0.4mm solid #000; }
   .shopping th:first-child, .shopping td:first-child { width: 40%; }
   .shopping .box { width: 4mm; height: 4mm; line-height: 3.6mm; text-align: center; vertical-align: middle; }
   .shopping .also { font-size: 8pt; }

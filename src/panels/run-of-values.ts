@@ -5,6 +5,7 @@ import { drawn, pictureStyles, type Picture } from '../pictures/index.ts';
 import type { Result } from '../reckoning/index.ts';
 import type { ShowAs } from '../quantities/index.ts';
 import type { CellAddress } from '../workbook/index.ts';
+import { KeepFocus } from './keep-focus.ts';
 import { keptList, keptStyles, type KeptList, type KeptWish } from './kept-list.ts';
 import { shownResult } from './shown.ts';
 
@@ -98,13 +99,18 @@ export class RunOfValuesPanel extends LitElement {
     li strong { color: var(--pin); }
     figure { margin: var(--gap-2) 0 var(--gap-3); }
     figcaption { font-weight: 600; }
-    figure .tt-picture { max-width: 44rem; }
+    figure .tt-picture { max-width: 36rem; }
   `];
 
   @property({ attribute: false }) run: Run = NO_RUN;
   /** The selected cell in words, where it can be what runs, and where it can be a result that is shown. */
   @property({ attribute: false }) candidate: { readonly input: string; readonly result: string } = { input: '', result: '' };
   @property({ type: Boolean }) readonly = false;
+
+  constructor() {
+    super();
+    new KeepFocus(this, () => ['[name=from]', 'header button'].map((selector) => this.renderRoot.querySelector<HTMLElement>(selector)).find((each) => each !== null));
+  }
 
   override focus(options?: FocusOptions): void {
     this.renderRoot.querySelector<HTMLElement>(this.run.input ? '[name=from]' : '.take:not(:disabled), header button')?.focus(options);
@@ -123,7 +129,7 @@ export class RunOfValuesPanel extends LitElement {
         ${input ? html`<button ?disabled=${!candidate.result || this.readonly} @click=${() => this.#ask({ wish: 'result' })}>${candidate.result ? `Show ${candidate.result}` : 'Select a result in the sheet to show it'}</button>` : nothing}
         <button ?disabled=${!values?.length} @click=${() => this.#send('tt-export-run')}>Save as CSV…</button>
       </div>
-      ${offered.length ? html`<div class="tools" role="group" aria-label="Results that depend on it">${offered.map((cell) => html`<button class="small" ?disabled=${this.readonly} @click=${() => cell.cell && this.#ask({ wish: 'offered', cell: cell.cell })}>+ ${cell.label || cell.place}</button>`)}</div>` : nothing}
+      ${offered.length ? html`<div class="tools" role="group" aria-label="Results that depend on it">${offered.map((cell) => html`<button class="small" ?disabled=${this.readonly} @click=${() => cell.cell && this.#ask({ wish: 'offered', cell: cell.cell })}>+ ${offeredName(cell, offered)}</button>`)}</div>` : nothing}
       ${sentence ? html`<p class="note" role="status">${sentence}</p>` : nothing}
       ${input && results.length && !values && !sentence ? html`<p class="soft" role="status">Working it out…</p>` : nothing}
       ${values?.length && results.length ? html`${this.#pins()}${this.#plots()}${this.#table(values)}` : nothing}
@@ -183,6 +189,10 @@ export class RunOfValuesPanel extends LitElement {
     this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
   }
 }
+
+/** Several rows may have the same words. */
+const offeredName = ({ label, place }: RunCell, all: readonly RunCell[]): string =>
+  label === '' ? place : all.some((other) => other.label === label && other.place !== place) ? `${label} · ${place}` : label;
 
 declare global {
   interface HTMLElementTagNameMap { 'tt-run-of-values': RunOfValuesPanel }

@@ -1,11 +1,14 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { controls } from '../look/index.ts';
 import { drawn, pictureStyles, type Picture } from '../pictures/index.ts';
 import type { ShowAs } from '../quantities/index.ts';
 import type { Result } from '../reckoning/index.ts';
 import type { CellAddress } from '../workbook/index.ts';
+import { KeepFocus } from './keep-focus.ts';
 import { keptList, keptStyles, type KeptList, type KeptWish } from './kept-list.ts';
+import { SettledList } from './settled-list.ts';
 import { shownResult } from './shown.ts';
 
 /** An input whose values are compared: where it is, what it is called, and what is typed in each case. */
@@ -43,6 +46,8 @@ export interface Comparison {
   readonly picture: string;
   /** One a case; `null` where there is none. */
   readonly pictures: readonly (Picture | null)[];
+  /** Other workbooks, from which a case can be taken. */
+  readonly books: readonly { readonly id: string; readonly title: string }[];
   /** Why there is nothing to show, or what could not be worked out. */
   readonly sentence?: string | undefined;
 }
@@ -55,12 +60,13 @@ export type ComparisonChange =
   | { readonly change: 'remove-input'; readonly input: number }
   | { readonly change: 'against'; readonly case: number }
   | { readonly change: 'picture'; readonly cell: string }
+  | { readonly change: 'from-book'; readonly id: string }
   | { readonly change: 'put'; readonly case: number };
 
 /** What two ways of working out the same may differ by, in millimetres or whatever a result counts in. */
 const NOTHING = 1e-9;
 
-export const NO_COMPARISON: Comparison = { kept: { id: '', all: [] }, cases: [], against: 0, inputs: [], outputs: null, pictured: [], picture: '', pictures: [] };
+export const NO_COMPARISON: Comparison = { kept: { id: '', all: [] }, cases: [], against: 0, inputs: [], outputs: null, pictured: [], picture: '', pictures: [], books: [] };
 
 /**
  * Sets of values for some inputs, and every result that depends on them under
@@ -96,6 +102,8 @@ export class SideBySidePanel extends LitElement {
     .no { color: var(--pin); font-size: var(--size-small); text-align: left; }
     .tools { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: center; }
     .tools label { flex-wrap: wrap; }
+    .tools.book { margin-top: var(--gap-2); }
+    .tools select { max-width: 100%; }
     .pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(210px, 1fr)); gap: var(--gap-3); margin: var(--gap-2) 0; }
     figure { margin: 0; }
     figcaption { font-weight: 600; }
@@ -106,6 +114,14 @@ export class SideBySidePanel extends LitElement {
   /** The selected cell, offered as an input. */
   @property() candidate = '';
   @property({ type: Boolean }) readonly = false;
+
+  constructor() {
+    super();
+    new KeepFocus(this, () => ['tbody tr:last-child td:nth-of-type(2) input', '.tools button:not(:disabled)', 'header button'].map((selector) => this.renderRoot.querySelector<HTMLElement>(selector)).find((each) => each !== null));
+  }
+
+  readonly #against = new SettledList((value) => this.#change({ change: 'against', case: Number(value) }));
+  readonly #picture = new SettledList((cell) => this.#change({ change: 'picture', cell }));
 
   /** The keys stay in the cells, where inputs are selected; Tab leads here. */
   override focus(): void {
@@ -127,14 +143,26 @@ export class SideBySidePanel extends LitElement {
         <button ?disabled=${!this.candidate || this.readonly} @click=${() => this.#change({ change: 'add-input' })}>${this.candidate ? `Compare over ${this.candidate}` : 'Select an input in the sheet to add it'}</button>
         ${inputs.length ? html`<button ?disabled=${this.readonly} @click=${() => this.#change({ change: 'add-case' })}>Add a case</button>` : nothing}
         <button ?disabled=${!outputs?.length} @click=${() => this.#send('tt-export-comparison')}>Save as CSV…</button>
-        ${inputs.length && cases.length > 1 ? html`<label>Differences from <select name="against" ?disabled=${this.readonly} @change=${(event: Event) => this.#change({ change: 'against', case: Number((event.target as HTMLSelectElement).value) })}>
-          ${cases.map((label, index) => html`<option value=${index} ?selected=${index === against}>${label}</option>`)}</select></label>` : nothing}
+        ${inputs.length && cases.length > 1 ? html`<label>Differences from <select name="against" ?disabled=${this.readonly} @change=${this.#against.change} @keydown=${this.#against.key} @pointerdown=${this.#against.pointer} @focusout=${this.#against.left}>
+          ${cases.map((label, index) => html`<option value=${index} .selected=${live(index === against)}>${label}</option>`)}</select></label>` : nothing}
       </div>
+      ${this.#fromBook()}
       ${sentence ? html`<p class="note" role="status">${sentence}</p>` : nothing}
       ${inputs.length && !outputs && !sentence ? html`<p class="soft" role="status">Working it out…</p>` : nothing}
       ${outputs?.length ? this.#outputs(outputs, many) : nothing}
       ${outputs?.length ? this.#pictures() : nothing}
     `;
+  }
+
+  #fromBook(): TemplateResult | typeof nothing {
+    const { books } = this.comparison;
+    if (books.length === 0) return nothing;
+    const add = (): void => {
+      const { value } = this.renderRoot.querySelector<HTMLSelectElement>('[name=book]')!;
+      this.#change({ change: 'from-book', id: value });
+    };
+    return html`<div class="tools book"><label>Another workbook <select name="book">${books.map(({ id, title }) => html`<option value=${id}>${title}</option>`)}</select></label>
+      <button ?disabled=${this.readonly} @click=${add}>Add its values as a case</button></div>`;
   }
 
   #heading(label: string, index: number): TemplateResult {
@@ -171,9 +199,9 @@ export class SideBySidePanel extends LitElement {
   #pictures(): TemplateResult | typeof nothing {
     const { pictured, picture, pictures, cases } = this.comparison;
     if (pictured.length === 0) return nothing;
-    return html`<div class="tools"><label>Picture of <select name="picture" ?disabled=${this.readonly} @change=${(event: Event) => this.#change({ change: 'picture', cell: (event.target as HTMLSelectElement).value })}>
-        <option value="" ?selected=${picture === ''}>nothing</option>
-        ${pictured.map(({ cell, name }) => html`<option value=${cell} ?selected=${cell === picture}>${name}</option>`)}</select></label></div>
+    return html`<div class="tools"><label>Picture of <select name="picture" ?disabled=${this.readonly} @change=${this.#picture.change} @keydown=${this.#picture.key} @pointerdown=${this.#picture.pointer} @focusout=${this.#picture.left}>
+        <option value="" .selected=${live(picture === '')}>nothing</option>
+        ${pictured.map(({ cell, name }) => html`<option value=${cell} .selected=${live(cell === picture)}>${name}</option>`)}</select></label></div>
       ${pictures.length ? html`<p class="soft">All pictures are drawn to one scale.</p><div class="pictures">${cases.map((label, index) => html`<figure><figcaption>${label}</figcaption>${pictures[index] ? drawn(pictures[index]) : html`<p class="soft">No picture of this case.</p>`}</figure>`)}</div>` : nothing}`;
   }
 

@@ -20,7 +20,7 @@ export interface SizeBesideRow {
   readonly label: string;
   /** The next smaller size, the chosen one, the next larger; each with what it leaves. */
   readonly sizes: readonly ({ readonly size: string; readonly continued: boolean; readonly left: string; readonly under: boolean } | null)[];
-  /** "ease" or "chart less body". */
+  /** What is told of the sizes: "ease", or "chart less body". */
   readonly what: string;
 }
 

@@ -73,7 +73,7 @@ export class SizeChoicePanel extends LitElement {
         <input id=${id} autocomplete="off" .value=${raw} aria-invalid=${fault ? 'true' : 'false'} aria-describedby="${id}-says"
           @change=${(event: Event) => this.#ask({ change: 'measure', level, value: (event.target as HTMLInputElement).value })}>
         <button ?disabled=${!candidate} title=${candidate ? `Take it from ${candidate}` : 'Select a cell with a length in the sheet first'}
-          aria-label=${candidate ? `Take the ${label.toLowerCase()} from ${candidate}` : `Take the ${label.toLowerCase()} from the selected cell`}
+          aria-label=${candidate ? `Take ${candidate} as the ${label.toLowerCase()}` : `Take cell as the ${label.toLowerCase()}`}
           @click=${() => this.#ask({ change: 'take', level })}>${candidate ? `Take ${candidate}` : 'Take cell'}</button>
       </div>
       <div id="${id}-says">

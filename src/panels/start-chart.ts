@@ -14,7 +14,9 @@ import { chartPreview, chartRemarks, chartSummary } from './chart-preview.ts';
 @customElement('tt-start-chart')
 export class StartChart extends LitElement {
   static override styles = [controls, css`
-    :host { display: block; }
+    /* What is only for the ear lies inside it and does not lengthen the page. */
+    :host { display: block; position: relative; }
+    details > * { box-sizing: border-box; }
     textarea { width: 100%; font-family: var(--face-sum); font-size: var(--size-small); }
     label.rows { display: grid; gap: var(--gap-1); }
     .pick { display: flex; flex-wrap: wrap; align-items: center; gap: var(--gap-2); margin: var(--gap-2) 0; }

@@ -80,6 +80,7 @@ export class StartOwnPanel extends LitElement {
     .choice { display: flex; flex-wrap: wrap; gap: var(--gap-2) var(--gap-4); }
     details { margin-top: var(--gap-3); }
     summary { min-height: 24px; cursor: pointer; }
+    details > * { box-sizing: border-box; }
     summary + * { margin-top: var(--gap-3); }
     footer { position: sticky; bottom: 0; background: var(--paper); border-top: 1px solid var(--line); padding: var(--gap-3) 0; display: flex; flex-wrap: wrap; gap: var(--gap-2); justify-content: flex-end; align-items: center; }
     footer p { flex: 1 1 14em; margin: 0; }

@@ -41,8 +41,9 @@ export class ToBuyPanel extends LitElement {
     header h2 { flex: 1; }
     h3 { font: 600 0.85rem var(--face); margin: var(--gap-4) 0 var(--gap-1); }
     form { display: grid; gap: var(--gap-2); margin: var(--gap-3) 0; padding: var(--gap-3); border: 1px solid var(--rule); border-radius: var(--round); }
-    form label { display: grid; gap: 2px; }
-    form .pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(150px, 100%), 1fr)); gap: var(--gap-2); }
+    form label { display: grid; gap: 2px; align-content: start; }
+    form input { width: 100%; min-width: 0; }
+    form .pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(150px, 100%), 1fr)); gap: var(--gap-2); align-items: end; }
     ul { list-style: none; margin: 0; padding: 0; }
     .items > li { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 0 var(--gap-3); padding: var(--gap-3) 0; border-top: 1px solid var(--line); }
     .tick { align-self: start; min-width: 28px; min-height: 28px; justify-content: center; }
@@ -157,7 +158,7 @@ export class ToBuyPanel extends LitElement {
 
   #needs({ needs, cells, what }: ShoppingItem): TemplateResult {
     return html`<ul class="needs">
-      ${needs.map((need) => html`<li><button class="bare" aria-label=${`Go to what ${what} is needed for: ${need.words || need.main}`} @click=${() => this.#go(need.area)}>${need.words} ${shown(need)}</button></li>`)}
+      ${needs.map((need) => html`<li><button class="bare" aria-label=${`Go to a need of ${what}: ${need.words} ${inWords(need)}`} @click=${() => this.#go(need.area)}>${need.words} ${shown(need)}</button></li>`)}
       ${cells.map(({ area, place }) => html`<li><button class="bare" aria-label=${`Go to how much ${what} to buy: ${place}`} @click=${() => this.#go(area)}>${place}</button></li>`)}
     </ul>`;
   }
@@ -193,6 +194,8 @@ function countWords(open: number, all: number): string {
   if (open === 0) return 'All of it is bought.';
   return open === 1 ? `One thing is to be bought, of ${all}.` : `${open} things are to be bought, of ${all}.`;
 }
+
+const inWords = ({ main, also }: ShownFigure): string => (also ? `${main} (${also})` : main);
 
 const shown = ({ main, also }: ShownFigure): TemplateResult => html`${main}${also ? html` <span class="also">(${also})</span>` : nothing}`;
 

@@ -2,6 +2,7 @@ import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { controls } from '../look/index.ts';
 import type { CellAddress } from '../workbook/index.ts';
+import { KeepFocus } from './keep-focus.ts';
 import type { ShownResult } from './shown.ts';
 import type { BackBound, BackCell, BackInput, BackOffer, BackPin, BackWish, WorkBackShown } from './work-back-parts.ts';
 import { callCautions, callSteps } from './working-call.ts';
@@ -27,8 +28,9 @@ export class WorkBackPanel extends LitElement {
     header { display: flex; gap: var(--gap-2); align-items: center; }
     header h2 { flex: 1; }
     h3 { margin: var(--gap-4) 0 var(--gap-1); }
-    .cell { display: flex; flex-wrap: wrap; gap: 2px var(--gap-2); align-items: baseline; justify-content: space-between; }
-    .cell .now { font-variant-numeric: tabular-nums; color: var(--soft); }
+    .cell { display: flex; gap: 2px var(--gap-2); align-items: baseline; }
+    .cell button.bare:first-child { flex: 1; }
+    .cell .now { font-variant-numeric: tabular-nums; color: var(--soft); text-align: right; }
     .cell button.bare { min-height: 26px; padding: 2px 4px; text-align: left; overflow-wrap: anywhere; font-weight: 600; }
     .cell button.bare small { font-weight: 400; color: var(--soft); }
     .wish { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: var(--gap-2); margin: var(--gap-2) 0; }
@@ -58,6 +60,11 @@ export class WorkBackPanel extends LitElement {
   @property({ attribute: false }) candidate: { readonly result: string; readonly input: string } = { result: '', input: '' };
   /** Nothing can be changed in the sheet. */
   @property({ type: Boolean }) readonly = false;
+
+  constructor() {
+    super();
+    new KeepFocus(this, () => ['.search', '.take:not(:disabled)', 'header button'].map((selector) => this.renderRoot.querySelector<HTMLElement>(selector)).find((each) => each !== null));
+  }
 
   override focus(options?: FocusOptions): void {
     const first = (selector: string): HTMLElement | null => this.renderRoot.querySelector(selector);

@@ -86,7 +86,7 @@ export interface Standing {
   readonly now: string;
   readonly newest: NewestMeasure;
   /**
-   * `older`: it holds what was put there, and there is a newer figure. `by hand`: something else was typed there since.
+   * `older`: it holds what was put there or a figure of an older set, and there is a newer one. `by hand`: something else was typed there since.
    * `named`: nothing was put there, though the cell bears the measure's name.
    */
   readonly state: 'same' | 'older' | 'by hand' | 'named';
@@ -95,19 +95,20 @@ export interface Standing {
 /** Cells that were removed, and cells with formulas under a measure's name, are not among them. */
 export function standing(book: Book, person: Person): readonly Standing[] {
   const newest = new Map(newestOf(person).map((one) => [one.of, one]));
+  const was = (of: string, now: string) => person.sets.some(({ measures }) => measures.some((one) => one.of === of && alike(one.raw, now)));
   const put = person.put.flatMap(({ of, cell: formula, raw }): Standing[] => {
     const cell = cellOf(book, formula);
     const figure = newest.get(of);
     if (!cell || !figure) return [];
     const now = rawAt(book, cell);
-    return [{ of, cell, now, newest: figure, state: alike(now, figure.raw) ? 'same' : now === raw ? 'older' : 'by hand' }];
+    return [{ of, cell, now, newest: figure, state: alike(now, figure.raw) ? 'same' : now === raw || was(of, now) ? 'older' : 'by hand' }];
   });
   const named = [...newest.values()].flatMap((figure): Standing[] => {
     const area = measureCalled(figure.of) && nameCalled(book, figure.of)?.area;
     const cell = area && { sheet: area.sheet, row: area.top, col: area.left };
     const now = cell ? rawAt(book, cell) : '=';
     if (!cell || now.startsWith('=') || put.some((one) => isAt(one.cell, cell))) return [];
-    return [{ of: figure.of, cell, now, newest: figure, state: alike(now, figure.raw) ? 'same' : 'named' }];
+    return [{ of: figure.of, cell, now, newest: figure, state: alike(now, figure.raw) ? 'same' : was(figure.of, now) ? 'older' : 'named' }];
   });
   return [...put, ...named];
 }

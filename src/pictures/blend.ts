@@ -43,9 +43,11 @@ export function blendedEdge({ levels, sizes, seams, unit }: BlendedEdge, as: Sho
   const shares = sizes.map(({ girths }) => girths.map((girth) => girth / (2 * seams)));
   const gaps = levels.map((_, i) => Math.abs(shares.at(-1)![i]! - shares[0]![i]!));
   const [smallest, largest] = [sizes[0]!.name, sizes.at(-1)!.name];
+  // With a third line between them, which two are meant.
+  const apart = sizes.length > 2 ? shortened(`${smallest} to ${largest}`, NAME_ROOM) : 'lines apart';
   const right = levels.map(({ name, size }, i): SideLabel => ({
     y: 0,
-    lines: [shortened(name, NAME_ROOM), shortened(`size ${sizes[size]!.name}`, NAME_ROOM), ...(gaps[i]! > NOTHING ? ['lines apart', ...inTwo(say.length(gaps[i]!))] : [])],
+    lines: [shortened(name, NAME_ROOM), shortened(`size ${sizes[size]!.name}`, NAME_ROOM), ...(gaps[i]! > NOTHING ? [apart, ...inTwo(say.length(gaps[i]!))] : [])],
   }));
   const left = levels.slice(0, -1).map(({ down = 0, usual }): SideLabel => ({ y: 0, lines: [...inTwo(say.length(down)), ...(usual ? ['(usual)'] : [])], brace: [0, 0] }));
   const rooms = [sideRoom(left), sideRoom(right)] as const;
@@ -87,8 +89,8 @@ export function blendedEdge({ levels, sizes, seams, unit }: BlendedEdge, as: Sho
   plate.notes(`Distances and gaps are to scale, at each edge of ${seams} ${seams === 1 ? 'seam' : 'seams'}; between the levels the piece may bend otherwise.`);
   const told = levels.map(({ name, size, down, usual }, i) => {
     const here = `${name} size ${sizes[size]!.name}`;
-    const apart = gaps[i]! > NOTHING ? `, where the lines of ${smallest} and ${largest} lie ${say.length(gaps[i]!)} apart` : '';
-    return down === undefined ? `${here}${apart}` : `${here}${apart}, then ${say.length(down)}${usual ? ' (usual)' : ''} down`;
+    const gap = gaps[i]! > NOTHING ? `, where the lines of ${smallest} and ${largest} lie ${say.length(gaps[i]!)} apart` : '';
+    return down === undefined ? `${here}${gap}` : `${here}${gap}, then ${say.length(down)}${usual ? ' (usual)' : ''} down`;
   }).join('; ');
   return plate.done(`The edge to cut, from the top down: ${told}.`);
 }

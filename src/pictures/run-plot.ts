@@ -19,8 +19,8 @@ export interface RunPlot {
   readonly pins: readonly { readonly number: number; readonly from: number; readonly to: number }[];
 }
 
-const WIDTH = 460;
-const [TOP, BOTTOM, RIGHT] = [14, 206, WIDTH - 16];
+const WIDTH = 380;
+const [TOP, BOTTOM, RIGHT] = [14, 190, WIDTH - 16];
 const LANE = 17;
 const MOST_TICKS = 6;
 

@@ -5,7 +5,7 @@ import type { Look, Mark, Picture } from './marks.ts';
 import { place } from './scale.ts';
 
 const WIDTH = 160;
-const HEIGHT = 312;
+const HEIGHT = 318;
 const MIDDLE = WIDTH / 2;
 
 type View = 'front' | 'back' | 'seated';
@@ -103,7 +103,7 @@ function standing(view: 'front' | 'back'): Mark[] {
     ...parts.map((d) => path(d, 'thin')), ...parts.map((d) => path(d, 'under')),
     // The bone at the back of the neck, and the line of the back.
     ...(view === 'back' ? [path(circle([MIDDLE, 55], 1.5), 'thin'), path(line([MIDDLE, 58], [MIDDLE, 134]), 'thin')] : []),
-    { kind: 'text', x: MIDDLE, y: HEIGHT - 1, anchor: 'middle', text: view === 'front' ? 'front' : 'back', soft: true },
+    { kind: 'text', x: MIDDLE, y: HEIGHT - 4, anchor: 'middle', text: view === 'front' ? 'front' : 'back', soft: true },
   ];
 }
 
@@ -114,6 +114,6 @@ function seated(): Mark[] {
     ...parts.map((d) => path('thin', d)), ...parts.map((d) => path('under', d)),
     path('layer', line([40, 209], [112, 209])), path('layer', line([44, 209], [44, 302])), path('layer', line([104, 209], [104, 302])),
     path('thin', line([56, 138], [84, 138])),
-    { kind: 'text', x: MIDDLE, y: HEIGHT - 1, anchor: 'middle', text: 'side, sitting', soft: true },
+    { kind: 'text', x: MIDDLE, y: HEIGHT - 4, anchor: 'middle', text: 'side, sitting', soft: true },
   ];
 }

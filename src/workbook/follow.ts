@@ -2,10 +2,14 @@
 import { sheetById } from './book.ts';
 import { normalRow, checkText } from './cells.ts';
 import type { TypedCell } from './cells.ts';
+import { LIMITS } from './limits.ts';
 import type { Book, Cell, CellChange, Edit, Effect, Row, Sheet, SheetId } from './types.ts';
 
 /** Gives a formula's text after a change, the same string when it does not matter to it. */
 export type Rewrite = (formula: string, sheet: Sheet) => string;
+
+/** The same for the cell where it stands now. `exact`: the opposite change brings it back to the letter, so that nothing need be kept of it. */
+export type RewriteAt = (formula: string, sheet: Sheet, row: number, col: number) => { readonly text: string; readonly exact: boolean };
 
 export interface RewrittenCell {
   readonly row: number;
@@ -21,7 +25,7 @@ export interface RewrittenSheet {
 
 const EQUALS = 61; // a formula's first character
 
-function rewriteSheet(sheet: Sheet, rewrite: Rewrite): { sheet: Sheet; cells: readonly RewrittenCell[] } {
+function rewriteSheet(sheet: Sheet, rewrite: RewriteAt): { sheet: Sheet; cells: readonly RewrittenCell[] } {
   const changed: RewrittenCell[] = [];
   let rows: (Row | undefined)[] | null = null;
   for (let row = 0; row < sheet.rows.length; row++) {
@@ -31,11 +35,11 @@ function rewriteSheet(sheet: Sheet, rewrite: Rewrite): { sheet: Sheet; cells: re
     for (let col = 0; col < cells.length; col++) {
       const before = cells[col];
       if (!before || before.raw.charCodeAt(0) !== EQUALS) continue;
-      const raw = rewrite(before.raw, sheet);
+      const { text: raw, exact } = rewrite(before.raw, sheet, row, col);
       if (raw === before.raw) continue;
       copy ??= cells.slice();
       copy[col] = { ...before, raw };
-      changed.push({ row, col, before, raw });
+      if (!exact || raw.length > LIMITS.characters) changed.push({ row, col, before, raw });
     }
     if (copy) (rows ??= sheet.rows.slice())[row] = normalRow(copy);
   }
@@ -48,13 +52,17 @@ interface RewrittenBook {
 }
 
 function rewriteAll(book: Book, rewrite: Rewrite): RewrittenBook {
+  return rewriteEvery(book, (formula, sheet) => ({ text: rewrite(formula, sheet), exact: false }));
+}
+
+function rewriteEvery(book: Book, rewrite: RewriteAt): RewrittenBook {
   const rewritten: RewrittenSheet[] = [];
   const sheets = book.sheets.map((old) => {
     const { sheet, cells } = rewriteSheet(old, rewrite);
     if (cells.length > 0) rewritten.push({ sheet: sheet.id, cells });
     return sheet;
   });
-  return { book: rewritten.length === 0 ? book : { ...book, sheets }, rewritten };
+  return { book: sheets.every((sheet, at) => sheet === book.sheets[at]) ? book : { ...book, sheets }, rewritten };
 }
 
 /**
@@ -62,7 +70,16 @@ function rewriteAll(book: Book, rewrite: Rewrite): RewrittenBook {
  * the same objects. Throws `EditRefused` when a formula becomes too long for its cell.
  */
 export function rewriteBook(book: Book, rewrite: Rewrite): RewrittenBook {
-  const result = rewriteAll(book, rewrite);
+  return checked(rewriteAll(book, rewrite));
+}
+
+/** The same; `rewritten` has only the formulas that are not exact. */
+export function rewriteInexact(book: Book, rewrite: RewriteAt): RewrittenBook {
+  return checked(rewriteEvery(book, rewrite));
+}
+
+function checked(result: RewrittenBook): RewrittenBook {
+  const { book } = result;
   for (const { sheet: id, cells } of result.rewritten) {
     const sheet = sheetById(book, id);
     if (sheet) for (const { row, col, raw } of cells) checkText(sheet, row, col, raw, 'formula that would follow');

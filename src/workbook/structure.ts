@@ -1,11 +1,11 @@
 /** Rows and columns that come and go, with everything that points at them. */
-import { rewriteReferences } from '../formula/index.ts';
+import { Repeats, rewriteReferences } from '../formula/index.ts';
 import { isWhole, opposite, sameArea, shiftArea } from './area.ts';
 import type { Axis, Shift } from './area.ts';
 import { filledCells, usedColumns, withSheet } from './book.ts';
 import { normalRow, normalRows } from './cells.ts';
-import { notBroughtBack, restoring, rewriteBook, typedEffects } from './follow.ts';
-import type { Rewrite, RewrittenSheet } from './follow.ts';
+import { notBroughtBack, restoring, rewriteInexact, typedEffects } from './follow.ts';
+import type { RewrittenSheet } from './follow.ts';
 import { LIMITS, counted, isIndex, plural } from './limits.ts';
 import { mustHaveSheet, unchanged } from './outcome.ts';
 import type { Outcome } from './outcome.ts';
@@ -154,12 +154,15 @@ export function changeStructure(edit: StructureEdit, book: Book): Outcome {
 
   const away = editOf(shift, id);
   const home = editOf(opposite(shift), id);
-  const rewriteTo = (change: StructureEdit): Rewrite => (formula, own) =>
-    rewriteReferences(formula, own, book.sheets, change);
-  const followed = rewriteBook(shifted, rewriteTo(away));
+  const repeats = new Repeats(away, book.sheets);
+  // Where the engine has to be told of all of them, all are listed.
+  const followed = rewriteInexact(shifted, (formula, own, row, col) => {
+    const { text, exact } = repeats.rewrite(formula, own, row, col);
+    return { text, exact: exact && !tellAll };
+  });
   const sameSheet = rows === old.rows && widths === old.widths && shown === old;
-  if (sameSheet && names === book.names && followed.rewritten.length === 0) return unchanged(book);
-  const lost = notBroughtBack(followed.rewritten, rewriteTo(home), book);
+  if (sameSheet && names === book.names && followed.book === shifted) return unchanged(book);
+  const lost = notBroughtBack(followed.rewritten, (formula, own) => rewriteReferences(formula, own, book.sheets, home), book);
 
   const restored = lost.map((part): RewrittenSheet => part.sheet !== id ? part : {
     sheet: id,

@@ -1,6 +1,7 @@
 /** Every state of the page, in every look and at every size: axe passes, the active cell can be seen, nothing needs to be scrolled both ways. */
 import { expect, waitUntil } from '@open-wc/testing';
 import { emulateMedia, executeServerCommand, sendKeys, setViewport } from '@web/test-runner-commands';
+import type { Desk } from '../../src/app/desk.ts';
 import { App } from './app.ts';
 
 let app: App;
@@ -12,6 +13,7 @@ const LOOKS = {
 } as const;
 
 const grid = (): ShadowRoot => app.inside('tt-grid');
+const desk = (): Desk => (app.part('tt-app', app.window.document) as HTMLElement & { desk: Desk }).desk;
 
 /** The active cell's middle belongs to it, or to the editor over it. */
 function expectActiveSeen(state: string): void {
@@ -44,7 +46,7 @@ const CELLS: Record<string, () => Promise<unknown>> = {
 };
 
 /** Taken back afterwards: so many steps. */
-const STEPS: Record<string, number> = { 'rows kept in view, rows hidden': 2, 'an error in a cell': 1 };
+const STEPS: Record<string, number> = { 'a filter on': 1, 'rows kept in view, rows hidden': 2, 'an error in a cell': 1 };
 
 const PANELS: Record<string, () => Promise<unknown>> = {
   'find and replace': async () => { await app.press('Control+Alt+f'); await sendKeys({ type: 'waist' }); await waitUntil(() => app.inside('tt-find').querySelector('[role=status]')!.textContent!.includes('found')); },
@@ -60,12 +62,34 @@ const DIALOGS: Record<string, () => Promise<unknown>> = {
   'the list of commands': async () => { await app.press('Control+.'); await dialogOpen('tt-command-list'); },
 };
 
-const STATES: Record<string, () => Promise<unknown>> = { ...CELLS, ...PANELS, ...DIALOGS };
+/** What stands in the way of trusting the page: said in the banner and beside the title. */
+const TROUBLES: Record<string, () => Promise<unknown>> = {
+  'a filter on': async () => {
+    await app.go('B11');
+    desk().do({ do: 'setFilter', sheet: desk().sheetId, filter: { area: { top: 10, left: 0, bottom: 14, right: 2 }, conditions: [{ col: 0, test: 'has', text: 'a' }], hides: [[12, 13]] } });
+    await waitUntil(() => desk().sheet.filter);
+  },
+  'the sums stopped': async () => { desk().engine!.stop(); await waitUntil(() => app.page.querySelector('.banner.fault')); },
+  'not kept': async () => {
+    desk().keepState = { state: 'not kept', why: 'full', sentence: 'There is no room left for it on this device.', waiting: 2 };
+    desk().say('');
+    await waitUntil(() => app.page.querySelector('.banner.fault')?.textContent?.includes('Not kept'));
+  },
+};
+
+const AFTER: Record<string, () => Promise<unknown>> = {
+  'the sums stopped': async () => { desk().engine!.open(); await app.settled(); },
+  // The next edit that is kept says so.
+  'not kept': async () => { await app.put('F2', 'kept'); await app.kept(); await app.press('Control+z'); await app.kept(); },
+};
+
+const STATES: Record<string, () => Promise<unknown>> = { ...CELLS, ...PANELS, ...DIALOGS, ...TROUBLES };
 
 /** What axe has to say of the whole page. */
 const faults = async (): Promise<readonly string[]> => await executeServerCommand('axe') as readonly string[];
 
 async function leave(state: string): Promise<void> {
+  await AFTER[state]?.();
   await app.press('Escape', 'Escape');
   if (!app.focusInCells) await app.press('Escape');
   for (let steps = STEPS[state] ?? 0; steps > 0; steps--) await app.press('Control+z');

@@ -14,7 +14,7 @@ export function nameOf(element: Element): string {
 /** A module of the app or of a package it uses, from where the page itself came. */
 export function isOwnCode(address: string): boolean {
   const { origin, pathname } = new URL(address);
-  return origin === location.origin && (/^\/(?:src\/|workers\/|sheets\/|node_modules\/|__).*\.(?:[mc]?js|ts|json)$/.test(pathname) || pathname === '/src/icon.svg');
+  return origin === location.origin && (/^\/(?:src\/|workers\/|sheets\/|node_modules\/|__).*\.(?:[mc]?js|ts|json)$/.test(pathname) || /^\/src\/(?:icon\.svg|look\/fonts\/[\w.-]+\.(?:css|woff2))$/.test(pathname));
 }
 
 /** An element's words, with a space where a part of it begins, as they are seen. */

@@ -33,6 +33,18 @@ export async function openApp() {
       await page.waitForFunction(() => customElements.get('tt-paper') && document.querySelector('body > tt-paper'), null, { timeout: 60_000 });
       return { page, troubles };
     },
+    /** A page whose cells stand there, and nothing that comes later. `paper: false`: what makes paper never comes. */
+    async early({ paper = true } = {}) {
+      const page = await browser.newPage({ viewport: { width: 1360, height: 900 } });
+      await page.addInitScript(() => {
+        window.print = () => { window.asked = (window.asked ?? 0) + 1; };
+        window.addEventListener('keydown', (event) => setTimeout(() => { window.prevented = event.defaultPrevented; }), true);
+      });
+      if (!paper) await page.route(/paper-desk/, () => undefined);
+      await page.goto(`http://localhost:${PORT}/src/`, { waitUntil: 'commit' });
+      await page.waitForFunction(() => document.querySelector('tt-app')?.shadowRoot?.querySelector('tt-grid'), null, { timeout: 60_000 });
+      return page;
+    },
     async stop() {
       await browser.close();
       await server.stop();

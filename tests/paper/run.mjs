@@ -27,11 +27,13 @@ async function main() {
   }
   const app = await openApp();
   try {
+    await printedAtOnce(app);
     for (const scheme of ['light', 'dark']) {
       const { page, troubles } = await app.page(scheme);
       await theOpenSheet(page, scheme);
       await everySheet(page);
       await theTicket(page);
+      await theList(page);
       await theCurve(page, scheme === 'light' ? 'A4' : 'Letter');
       check(troubles.length === 0, `The page had trouble (${scheme}): ${troubles.join(' | ')}`);
       await page.close();
@@ -83,8 +85,42 @@ async function everySheet(page) {
   checkSizes(await sizesOf(pdf), LETTER, 'all sheets');
 }
 
+/** Asked by its keys as soon as there are cells, and asked otherwise before there is paper. */
+async function printedAtOnce(app) {
+  const page = await app.early();
+  await page.keyboard.press('Control+P');
+  await page.waitForFunction(() => window.asked > 0, null, { timeout: 60_000 });
+  check(await page.evaluate(() => window.prevented), 'The browser prints by itself before there is paper.');
+  const [first] = await textOf(await page.pdf({ format: 'A4' }));
+  check(holds(first, 'Linden tea dress: Fit') && holds(first, '6.0 cm') && !/Commands|Side by side/.test(first), `Printed at once, the sheet is not what is on paper, but: ${first.slice(0, 200)}`);
+  await page.close();
+  const without = await app.early({ paper: false });
+  const [sentence] = await textOf(await without.pdf({ format: 'A4' }));
+  check(holds(sentence, 'The workbook was not ready to be printed yet') && !/Commands|Linden/.test(sentence), `Without paper, the screen is printed: ${sentence.slice(0, 200)}`);
+  await without.close();
+}
+
+/** What is to be bought, with boxes to tick and the total. */
+async function theList(page) {
+  const all = (await textOf(await ordered(page, { what: 'list', paper: 'A4' }))).join('\n');
+  const list = await page.evaluate(() => document.querySelector('body > tt-paper').pages[0].list);
+  check(list.items.length > 5 && list.unpriced === 0, 'The list to buy is not that of the workbook.');
+  for (const { what, buy, cost } of list.items) {
+    for (const text of [what, buy.main, buy.also ?? '', cost]) check(holds(all, text), `The list to buy has no “${text}”.`);
+  }
+  check(holds(all, `Together${list.total}`), 'The list to buy has no total.');
+}
+
 async function theTicket(page) {
-  const pdf = await ordered(page, { what: 'ticket', paper: 'A4' });
+  for (const [paper, size] of [['A4', A4], ['Letter', LETTER]]) {
+    const usual = await ordered(page, { what: 'ticket', paper });
+    const pages = await textOf(usual);
+    checkSizes(await sizesOf(usual), size, 'the usual ticket');
+    check(pages.length === 1, `The usual ticket takes ${pages.length} pages of ${paper}.`);
+    check(holds(pages[0], 'Not on this ticket'), 'The ticket does not say what it leaves out.');
+    for (const row of ['Size to cut', 'Side seams', 'Flat width to cut', 'Button 11']) check(holds(pages[0], row), `The usual ticket has no “${row}”.`);
+  }
+  const pdf = await ordered(page, { what: 'ticket', paper: 'A4', whole: true });
   const all = (await textOf(pdf)).join('\n');
   checkSizes(await sizesOf(pdf), A4, 'the ticket');
   const rows = await page.evaluate(() => document.querySelector('body > tt-paper').pages[0].parts.flatMap(({ rows: each }) => each));
@@ -181,7 +217,7 @@ function circleThrough(points) {
 }
 
 /** By the dialog, with its keys and boxes; what would go to the printer as PDF. */
-async function ordered(page, { what, paper, radius, pictures = 0 }) {
+async function ordered(page, { what, paper, radius, pictures = 0, whole = false }) {
   await page.keyboard.press('Alt+Shift+KeyT');
   await page.locator(`tt-print input[value=${what}]`).check();
   await page.locator(`tt-print input[value=${paper}]`).check();
@@ -189,6 +225,7 @@ async function ordered(page, { what, paper, radius, pictures = 0 }) {
     await page.locator('tt-print input[name=radius]').fill(radius);
     await page.keyboard.press('Tab');
   }
+  if (whole) for (const part of await page.locator('tt-print [data-part]').all()) await part.check();
   for (let at = 0; at < pictures; at++) await page.locator('tt-print [data-picture]').nth(at).check();
   await page.waitForTimeout(300);
   await page.locator('tt-print button.main').click();

@@ -16,10 +16,11 @@ export const MARGIN = 3;
 export class DepthMaps {
   edges = new Float64Array(1 << 13);
   #edgeCount = 0;
-  /** A cell: −1 when no point of it is inside or near, else where its list begins. */
-  cells = new Int32Array(1 << 15);
-  /** Of each cell, a depth that no point of it is less deep than; 0 when some point is outside. */
-  floors = new Float32Array(1 << 15);
+  /**
+   * A cell has two numbers, side by side for the processor's cache: −1 when no point of it is inside or near,
+   * else where its list begins; and a depth that no point of it is less deep than, 0 when some point is outside.
+   */
+  cells = new Int32Array(1 << 16);
   #cellCount = 0;
   /** Lists: how many, then the edges' places in `edges`. */
   lists = new Int32Array(1 << 16);
@@ -37,7 +38,7 @@ export class DepthMaps {
 
   /** Bytes in use. */
   get size(): number {
-    return this.edges.byteLength + this.cells.byteLength + this.floors.byteLength + this.lists.byteLength;
+    return this.edges.byteLength + this.cells.byteLength + this.lists.byteLength;
   }
 
   /** Adds the map of a no-fit polygon; gives its number. */
@@ -87,10 +88,7 @@ export class DepthMaps {
   }
 
   #fill(left: number, bottom: number, cell: number, columns: number, rows: number, first: number): void {
-    while (this.#cellCount + columns * rows > this.cells.length) {
-      this.cells = grown(this.cells, this.cells.length * 2);
-      this.floors = grown(this.floors, this.cells.length);
-    }
+    while (2 * (this.#cellCount + columns * rows) > this.cells.length) this.cells = grown(this.cells, this.cells.length * 2);
     const base = this.#cellCount;
     this.#made.clear();
     this.#first = first;
@@ -110,9 +108,9 @@ export class DepthMaps {
             const x = left + (cx + 0.5) * cell, y = bottom + (cy + 0.5) * cell;
             const n = this.#nearest(near, count, x, y, (cell / 2) * Math.SQRT2, within, distances);
             const clear = !this.#insideAtCentre && this.#least > (cell / 2) * Math.SQRT2 + 2 * MARGIN;
-            // A little less, for what rounding to single precision adds.
-            this.floors[base + cy * columns + cx] = this.#insideAtCentre ? Math.max(0, this.#least - (cell / 2) * Math.SQRT2) * 0.999999 : 0;
-            this.cells[base + cy * columns + cx] = clear ? -1 : this.#list(within, n);
+            const at = 2 * (base + cy * columns + cx);
+            this.cells[at] = clear ? -1 : this.#list(within, n);
+            this.cells[at + 1] = this.#insideAtCentre ? Math.max(0, Math.floor(this.#least - (cell / 2) * Math.SQRT2)) : 0;
           }
         }
       }
@@ -174,7 +172,7 @@ export class DepthMaps {
   }
 }
 
-function grown<T extends Float64Array | Float32Array | Int32Array>(from: T, length: number): T {
+function grown<T extends Float64Array | Int32Array>(from: T, length: number): T {
   const more = new (from.constructor as new (length: number) => T)(length);
   more.set(from);
   return more;

@@ -2,7 +2,7 @@
  * One request: refuses what cannot be laid, runs the search, proves each
  * better layout before it is given out, and knows when to stop.
  */
-import { areaOf, clothLength, clothWidth, layFaults, layoutFaults, lengthUsed, proofAgainst, stretchOf, type LayNews, type LayRequest, type Layout, type Piece, type Place } from '../../src/lay/index.ts';
+import { areaOf, clothLength, clothWidth, layCautions, layFaults, layoutFaults, lengthUsed, proofAgainst, stretchOf, type LayNews, type LayRequest, type Layout, type Piece, type Place } from '../../src/lay/index.ts';
 import { Grid } from './grid.ts';
 import { GROW, apart, behind, withRectangle } from './leftover.ts';
 import { Search } from './search.ts';
@@ -51,6 +51,7 @@ export class Job {
       this.#places = this.#choices[0]?.places ?? [];
     }
     this.sentences = sentences;
+    this.sentence = layCautions(this.#pieces)[0];
   }
 
   /** What is laid: as the best layout has it. */
@@ -137,11 +138,11 @@ export class Job {
         yield false;
       }
       const shapes = new Shapes(grid.items, outlines);
-      const search = new Search(shapes, grid.width, this.request.seed);
       const start = this.#startOf(choice);
       const given = start && grid.keptOf(start, shapes);
       const apart = given !== null && liesApart(start!, choice);
       const whole = given?.missing.length === 0;
+      const search = new Search(shapes, grid.width, this.request.seed);
       trials.push({ choice, grid, shapes, search, steps: search.run(apart || whole ? given : null, apart) });
       yield apart && whole && this.#take(start!, choice);
     }

@@ -49,8 +49,8 @@ export class Mover {
     }
     for (let i = 0; i < effort.anywhere; i++) {
       const shape = ways[random.below(ways.length)]!;
-      if (!table.range(shape)) continue;
-      this.#sample(p, shape, table.lowX + random.next() * (table.highX - table.lowX), table.lowY + random.next() * (table.highY - table.lowY));
+      if (!table.room.range(shape, table.length)) continue;
+      this.#sample(p, shape, table.room.lowX + random.next() * (table.room.highX - table.room.lowX), table.room.lowY + random.next() * (table.room.highY - table.room.lowY));
     }
     let best = now, bestX = table.x[p]!, bestY = table.y[p]!, bestShape = from;
     for (let i = 0; i < this.#kept && best > 0; i++) {
@@ -73,14 +73,14 @@ export class Mover {
     const { table } = this;
     let shape = table.shape[p]!;
     // Too long this way for what is left of the cloth: one of its other ways is not.
-    if (!table.range(shape)) shape = table.shapes.ofItem[table.item[p]!]!.find((way) => table.range(way)) ?? shape;
-    table.put(p, shape, table.nearX(shape, table.x[p]!), table.nearY(shape, table.y[p]!));
+    if (!table.room.range(shape, table.length)) shape = table.shapes.ofItem[table.item[p]!]!.find((way) => table.room.range(way, table.length)) ?? shape;
+    table.put(p, shape, table.room.nearX(shape, table.x[p]!), table.room.nearY(shape, table.y[p]!));
   }
 
   #sample(p: number, shape: number, x: number, y: number): void {
     const { table } = this;
-    if (!table.range(shape)) return;
-    const atX = table.nearX(shape, x), atY = table.nearY(shape, y);
+    if (!table.room.range(shape, table.length)) return;
+    const atX = table.room.nearX(shape, x), atY = table.room.nearY(shape, y);
     const limit = this.#kept < this.#limit ? Infinity : this.#weight[this.#kept - 1]!;
     const weight = table.weigh(p, shape, atX, atY, limit);
     if (weight < limit) this.#note(shape, atX, atY, weight);
@@ -108,14 +108,14 @@ export class Mover {
     this.#atX = x;
     this.#atY = y;
     this.#atWeight = weight;
-    if (!this.table.range(shape)) return;
+    if (!this.table.room.range(shape, this.table.length)) return;
     if (weight > 0) this.#descend(p, shape, size);
     if (this.#atWeight > 0) this.#settle(p, shape, size);
   }
 
   #tryAt(p: number, shape: number, x: number, y: number): boolean {
     const { table } = this;
-    const atX = table.nearX(shape, x), atY = table.nearY(shape, y);
+    const atX = table.room.nearX(shape, x), atY = table.room.nearY(shape, y);
     const weight = table.weigh(p, shape, atX, atY, this.#atWeight);
     if (weight >= this.#atWeight) return false;
     this.#atX = atX;

@@ -27,11 +27,13 @@ export interface Settings {
   readonly stretch: number;
   /** Of the time, how much goes to exploring. */
   readonly share: number;
+  /** How often a new beginning throws a part of the cloth into disorder, instead of exchanging two pieces. */
+  readonly ruin: number;
 }
 
 export const SETTINGS: Settings = {
   effort: { anywhere: 24, near: 12, refined: 1, stepFrom: 0.12, stepTo: 0.02 },
-  explore: { sweeps: 120, strikes: 2, growLeast: 1.1, growMost: 1.5, fade: 0.99, area: 0.25 },
+  explore: { sweeps: 60, strikes: 2, growLeast: 1.1, growMost: 1.5, fade: 0.99, area: 0.25 },
   compress: { sweeps: 100, strikes: 2, growLeast: 1.1, growMost: 1.5, fade: 0.99, area: 0.25 },
   exploreFrom: 0.02,
   exploreTo: 0.01,
@@ -39,7 +41,11 @@ export const SETTINGS: Settings = {
   compressFrom: 0.001,
   compressTo: 0.00002,
   share: 0.7,
+  ruin: 0.5,
 };
+
+/** Of the cloth's length, the part that is ruined at once. */
+const RUINED = 0.2;
 
 export class Search {
   readonly table: Table;
@@ -66,8 +72,8 @@ export class Search {
       if (fixed) return;
       area += count * shapes.area[shapes.ofItem[i]![0]!]!;
       const ends = shapes.ofItem[i]!.map((s) => {
-        table.range(s, Infinity);
-        return table.lowX + shapes.bare[4 * s + 2]!;
+        table.room.range(s, Infinity);
+        return table.room.lowX + shapes.bare[4 * s + 2]!;
       });
       longest = Math.max(longest, Math.min(...ends));
     });
@@ -199,7 +205,8 @@ export class Search {
       // The nearly good are more likely to be taken.
       const at = Math.min(pool.length - 1, Math.floor(Math.abs(this.random.next() + this.random.next() + this.random.next() - 1.5) * 0.6 * pool.length));
       table.restore(pool[at]!.kept);
-      this.#exchange();
+      if (this.random.next() < settings.ruin) this.#ruin();
+      else this.#exchange();
     }
   }
 
@@ -250,6 +257,22 @@ export class Search {
       this.#mover.inside(q);
       return;
     }
+  }
+
+  /** Throws the pieces of a part of the cloth into disorder: each goes where another lay, in a way of its own. */
+  #ruin(): void {
+    const { table, shapes, random } = this;
+    const from = random.next() * (1 - RUINED) * table.length, to = from + RUINED * table.length;
+    const there: number[] = [];
+    for (let p = 0; p < table.count; p++) if (!table.isFixed(p) && table.x[p]! >= from && table.x[p]! < to) there.push(p);
+    const order = Int32Array.from(there);
+    random.shuffle(order);
+    const places = there.map((p) => [table.x[p]!, table.y[p]!] as const);
+    order.forEach((p, i) => {
+      const ways = shapes.ofItem[table.item[p]!]!;
+      table.put(p, ways[random.below(ways.length)]!, places[i]![0], places[i]![1]);
+      this.#mover.inside(p);
+    });
   }
 
   *#apart(patience: Patience): Generator<boolean, Outcome> {

@@ -29,11 +29,11 @@ export function* bottomLeft(table: Table, order: Int32Array): Generator<false, v
     let best = Infinity, bestX = 0, bestY = 0, bestShape = -1, bestLeft = 0;
     const tryAt = (shape: number, x: number, y: number): void => {
       const { bare, lattice } = shapes;
-      if (x < table.lowX - 1e-6 || y < table.lowY - 1e-6 || y > table.highY + 1e-6) return;
+      if (x < table.room.lowX - 1e-6 || y < table.room.lowY - 1e-6 || y > table.room.highY + 1e-6) return;
       // Meeting the print, the piece lies at the next place of the repeat, further along and across.
       const everyX = lattice[4 * shape + 1]!, everyY = lattice[4 * shape + 3]!;
-      const atX = everyX > 0 ? table.lowX + Math.max(0, Math.ceil((x - table.lowX) / everyX)) * everyX : Math.max(x, table.lowX);
-      const atY = everyY > 0 ? Math.min(table.highY, table.lowY + Math.max(0, Math.ceil((y - table.lowY) / everyY)) * everyY) : Math.min(Math.max(y, table.lowY), table.highY);
+      const atX = everyX > 0 ? table.room.lowX + Math.max(0, Math.ceil((x - table.room.lowX) / everyX)) * everyX : Math.max(x, table.room.lowX);
+      const atY = everyY > 0 ? Math.min(table.room.highY, table.room.lowY + Math.max(0, Math.ceil((y - table.room.lowY) / everyY)) * everyY) : Math.min(Math.max(y, table.room.lowY), table.room.highY);
       const left = atX + bare[4 * shape]!, right = atX + bare[4 * shape + 2]!, bottom = atY + bare[4 * shape + 1]!;
       // The cloth's end counts first, then the piece's own place along it.
       const score = Math.max(right, end) * 4 + right + bottom * 1e-3 + left * 1e-3;
@@ -46,8 +46,8 @@ export function* bottomLeft(table: Table, order: Int32Array): Generator<false, v
       bestLeft = left;
     };
     for (const shape of shapes.ofItem[table.item[p]!]!) {
-      if (!table.range(shape, Infinity)) continue;
-      const { lowX: atLeft, lowY: low, highY: high } = table;
+      if (!table.room.range(shape, Infinity)) continue;
+      const { lowX: atLeft, lowY: low, highY: high } = table.room;
       tryAt(shape, atLeft, low);
       tryAt(shape, atLeft, high);
       for (const q of laid) {
@@ -57,12 +57,12 @@ export function* bottomLeft(table: Table, order: Int32Array): Generator<false, v
     }
     if (bestShape < 0) {
       // Flaws, or the print, can leave no corner free; behind everything is always room.
-      const shape = shapes.ofItem[table.item[p]!]!.find((each) => table.range(each, Infinity)) ?? shapes.ofItem[table.item[p]!]![0]!;
+      const shape = shapes.ofItem[table.item[p]!]!.find((each) => table.room.range(each, Infinity)) ?? shapes.ofItem[table.item[p]!]![0]!;
       const every = shapes.lattice[4 * shape + 1]!;
       const behind = Math.max(end, beyond) - shapes.reach[4 * shape]! + 4;
       bestShape = shape;
-      bestX = every > 0 ? table.lowX + Math.max(0, Math.ceil((behind - table.lowX) / every)) * every : Math.max(behind, table.lowX);
-      bestY = table.lowY;
+      bestX = every > 0 ? table.room.lowX + Math.max(0, Math.ceil((behind - table.room.lowX) / every)) * every : Math.max(behind, table.room.lowX);
+      bestY = table.room.lowY;
       bestLeft = Math.max(end, beyond);
     }
     table.put(p, bestShape, bestX, bestY);

@@ -4,10 +4,9 @@
  * `weigh`, is here; everything it touches is a typed array.
  */
 import { MARGIN } from './depth-maps.ts';
+import { Room } from './room.ts';
 import { PAIR, type Shapes } from './shapes.ts';
-
-/** Of a repeat, what rounding may take. */
-const NEAR = 1e-9;
+import { WayOut } from './way-out.ts';
 
 /** A place to go back to. */
 export interface Kept {
@@ -45,6 +44,8 @@ export class Table {
   /** Of each piece, with how many it was last measured to lie in each other. */
   readonly touching: Int32Array;
   readonly depth: Float64Array;
+  readonly room: Room;
+  readonly #out: WayOut;
   readonly weight: Float64Array;
   /** Places weighed since the start: the search's clock. */
   weighed = 0;
@@ -68,6 +69,8 @@ export class Table {
     let longest = 0;
     for (let s = 0; s < shapes.count; s++) longest = Math.max(longest, shapes.reach[4 * s + 2]! - shapes.reach[4 * s]!);
     this.#longest = longest;
+    this.room = new Room(shapes, width);
+    this.#out = new WayOut(shapes);
     this.#nearU = new Float64Array(n);
     this.#nearV = new Float64Array(n);
     this.#nearList = new Int32Array(n);
@@ -135,7 +138,7 @@ export class Table {
     const { shapes } = this;
     const who = this.#who, left = this.#left, right = this.#right, bottom = this.#bottom, top = this.#top;
     const { reach, pairs } = shapes;
-    const { edges, cells, floors, lists } = shapes.maps;
+    const { edges, cells, lists } = shapes.maps;
     const nearU = this.#nearU, nearV = this.#nearV, nearList = this.#nearList, nearWeight = this.#nearWeight, nearFloor = this.#nearFloor;
     const myLeft = x + reach[4 * shape]!, myBottom = y + reach[4 * shape + 1]!;
     const myRight = x + reach[4 * shape + 2]!, myTop = y + reach[4 * shape + 3]!;
@@ -162,11 +165,11 @@ export class Table {
       const cx = (u - pairs[pair + 4]!) * pairs[pair + 6]!, cy = (v - pairs[pair + 5]!) * pairs[pair + 6]!;
       const columns = pairs[pair + 7]!;
       if (!(cx >= 0 && cy >= 0 && cx < columns && cy < pairs[pair + 8]!)) continue;
-      const cell = pairs[pair + 9]! + (cy | 0) * columns + (cx | 0);
+      const cell = 2 * (pairs[pair + 9]! + (cy | 0) * columns + (cx | 0));
       const list = cells[cell]!;
       if (list < 0) continue;
       const weight = this.weight[weights + q]!;
-      const floor = weight * floors[cell]!;
+      const floor = weight * cells[cell + 1]!;
       sum += floor;
       if (sum >= limit) return Infinity;
       nearU[near] = u;
@@ -212,8 +215,7 @@ export class Table {
       sum += nearWeight[k]! * deep - nearFloor[k]!;
       if (sum >= limit) return Infinity;
     }
-    // What the floors add and take away again leaves a little of rounding.
-    return near === 0 || sum < 0 ? 0 : sum;
+    return sum;
   }
 
   // What `gather` found: unit normals outwards, depths (a little below zero for those that only touch), weights.
@@ -234,20 +236,16 @@ export class Table {
       const q = this.#who[k]!;
       if (this.#right[k]! <= myLeft || this.#bottom[k]! >= myTop || this.#top[k]! <= myBottom || q === p) continue;
       const pair = this.#pair(shape, this.shape[q]!);
-      if (!this.#wayOut(pair, x - this.x[q]!, y - this.y[q]!) || this.#outDeep < -slack) continue;
+      if (!this.#out.find(pair, x - this.x[q]!, y - this.y[q]!) || this.#out.deep < -slack) continue;
       const a = pairs[pair]!, b = pairs[pair + 1]!, c = pairs[pair + 2]!, d = pairs[pair + 3]!;
-      this.normalX[found] = a * this.#outX + c * this.#outY;
-      this.normalY[found] = b * this.#outX + d * this.#outY;
-      this.deep[found] = this.#outDeep;
+      this.normalX[found] = a * this.#out.x + c * this.#out.y;
+      this.normalY[found] = b * this.#out.x + d * this.#out.y;
+      this.deep[found] = this.#out.deep;
       this.heavy[found] = this.weight[p * count + q]!;
       found++;
     }
     return found;
   }
-
-  #outX = 0;
-  #outY = 0;
-  #outDeep = 0;
 
   /** Where the pair's numbers begin; its map is made if need be. */
   #pair(moving: number, lying: number): number {
@@ -256,48 +254,9 @@ export class Table {
     return pair;
   }
 
-  #wayOut(pair: number, dx: number, dy: number): boolean {
-    const { pairs } = this.shapes;
-    const { edges, cells, lists } = this.shapes.maps;
-    const u = pairs[pair]! * dx + pairs[pair + 1]! * dy, v = pairs[pair + 2]! * dx + pairs[pair + 3]! * dy;
-    const cx = (u - pairs[pair + 4]!) * pairs[pair + 6]!, cy = (v - pairs[pair + 5]!) * pairs[pair + 6]!;
-    const columns = pairs[pair + 7]!;
-    if (!(cx >= 0 && cy >= 0 && cx < columns && cy < pairs[pair + 8]!)) return false;
-    const list = cells[pairs[pair + 9]! + (cy | 0) * columns + (cx | 0)]!;
-    if (list < 0) return false;
-    let least = Infinity;
-    let outX = 0, outY = 0, deep = 0;
-    for (let i = list + 1, end = list + lists[list]!; i <= end; i++) {
-      const e = lists[i]!;
-      const px = u - edges[e]!, py = v - edges[e + 1]!;
-      const ux = edges[e + 2]!, uy = edges[e + 3]!;
-      const along = Math.max(0, Math.min(edges[e + 4]!, px * ux + py * uy));
-      const rx = px - along * ux, ry = py - along * uy;
-      const squared = rx * rx + ry * ry;
-      if (squared >= least) continue;
-      least = squared;
-      const atEnd = along === 0 || along === edges[e + 4]!;
-      const inside = atEnd ? edges[e + (along === 0 ? 5 : 6)] === 1 : ux * ry - uy * rx > 0;
-      const distance = Math.sqrt(squared);
-      deep = inside ? distance : -distance;
-      // On an edge its own normal; at a corner the line from it.
-      if (!atEnd || distance < 1e-9) {
-        outX = uy;
-        outY = -ux;
-      } else {
-        outX = (inside ? -rx : rx) / distance;
-        outY = (inside ? -ry : ry) / distance;
-      }
-    }
-    this.#outX = outX;
-    this.#outY = outY;
-    this.#outDeep = deep + MARGIN;
-    return true;
-  }
-
   /** How deep `p` and `q` lie in each other where they lie. */
   depthOf(p: number, q: number): number {
-    return this.#wayOut(this.#pair(this.shape[p]!, this.shape[q]!), this.x[p]! - this.x[q]!, this.y[p]! - this.y[q]!) && this.#outDeep > MARGIN / 2 ? this.#outDeep : 0;
+    return this.#out.find(this.#pair(this.shape[p]!, this.shape[q]!), this.x[p]! - this.x[q]!, this.y[p]! - this.y[q]!) && this.#out.deep > MARGIN / 2 ? this.#out.deep : 0;
   }
 
   /** Works out the depths of `p` with all others; gives their sum. */
@@ -332,49 +291,6 @@ export class Table {
     let sum = 0;
     for (let p = 0; p < this.count; p++) sum += this.measure(p);
     return sum / 2;
-  }
-
-  // What `range` found: where the shape's origin may lie.
-  lowX = 0;
-  highX = 0;
-  lowY = 0;
-  highY = 0;
-
-  /** Where on a cloth of that length the shape's origin may lie; false when there is no such place. */
-  range(shape: number, length = this.length): boolean {
-    const { bare, lattice, items, shapes } = this.shapes;
-    const { onFold, band } = items[shapes[shape]!.item]!;
-    const [low, high] = band ?? [0, this.width];
-    this.lowX = -bare[4 * shape]!;
-    this.highX = length - bare[4 * shape + 2]!;
-    this.lowY = low - bare[4 * shape + 1]!;
-    this.highY = onFold ? this.lowY : Math.max(this.lowY, high - bare[4 * shape + 3]!);
-    const everyX = lattice[4 * shape + 1]!, everyY = lattice[4 * shape + 3]!;
-    if (everyX > 0) {
-      const first = lattice[4 * shape]!;
-      this.lowX = first + Math.ceil((this.lowX - first) / everyX - NEAR) * everyX;
-      this.highX = first + Math.floor((this.highX - first) / everyX + NEAR) * everyX;
-    }
-    if (everyY > 0) {
-      const first = lattice[4 * shape + 2]!;
-      this.lowY = first + Math.ceil((this.lowY - first) / everyY - NEAR) * everyY;
-      this.highY = first + Math.floor((this.highY - first) / everyY + NEAR) * everyY;
-    }
-    return this.highX >= this.lowX && this.highY >= this.lowY;
-  }
-
-  /** The nearest place along within what `range` found. */
-  nearX(shape: number, x: number): number {
-    const every = this.shapes.lattice[4 * shape + 1]!;
-    const at = every > 0 ? this.lowX + Math.round((x - this.lowX) / every) * every : x;
-    return at < this.lowX ? this.lowX : at > this.highX ? this.highX : at;
-  }
-
-  /** The same across. */
-  nearY(shape: number, y: number): number {
-    const every = this.shapes.lattice[4 * shape + 3]!;
-    const at = every > 0 ? this.lowY + Math.round((y - this.lowY) / every) * every : y;
-    return at < this.lowY ? this.lowY : at > this.highY ? this.highY : at;
   }
 
   keep(): Kept {

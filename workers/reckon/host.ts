@@ -265,7 +265,8 @@ export class Host {
       vertex.setCellValue(before);
       return false;
     }
-    if (sameBlock(before, after)) return false;
+    // One without room was given its error when the room was taken, before any that use it were told.
+    if (!(after instanceof CellError) && sameBlock(before, after)) return false;
     this.#note(vertex);
     return true;
   }

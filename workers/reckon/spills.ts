@@ -3,10 +3,11 @@
  * goes wrong with them in five ways that are mended here: one that found no
  * room is not tried again when there is room; of two that want the same cells
  * the one typed first has them, which nobody can see; cells that point into a
- * block get lost when a row or column comes or goes within it; and whole columns
- * that are used do not see a block that comes to lie in them, nor the formula's own cell when it goes. So blocks are
- * folded up before rows or columns move, and laid out again afterwards, those
- * that come first on the sheet first, and are joined with the columns they lie in.
+ * block get lost when a row or column comes or goes within it; whole columns
+ * that are used do not see a block that comes to lie in them, nor the formula's
+ * own cell when its block goes. So blocks are folded up before rows or columns
+ * move, and laid out again afterwards, those that come first on the sheet first,
+ * and are joined with the columns they lie in.
  */
 import { ArrayFormulaVertex, EmptyCellVertex } from './internals.ts';
 import type { CellRange, Inside, Place } from './internals.ts';

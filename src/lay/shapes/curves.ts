@@ -29,7 +29,8 @@ export function bend(from: Point, through: Point, to: Point, tolerance = TOLERAN
   const control: Point = [2 * through[0] - (from[0] + to[0]) / 2, 2 * through[1] - (from[1] + to[1]) / 2];
   const bent = Math.hypot(from[0] - 2 * control[0] + to[0], from[1] - 2 * control[1] + to[1]);
   // Straight pieces of a quadratic curve leave it by a quarter of its bend over the square of their number.
-  const steps = Math.max(1, Math.ceil(Math.sqrt(bent / (4 * tolerance)) - 1e-9));
+  // An even number, so that the point half way is one of them.
+  const steps = bent < 1e-9 ? 1 : 2 * Math.ceil(Math.sqrt(bent / (4 * tolerance)) / 2 - 1e-9);
   return Array.from({ length: steps }, (_, i): Point => {
     const t = (i + 1) / steps, u = 1 - t;
     return i === steps - 1 ? to : [u * u * from[0] + 2 * u * t * control[0] + t * t * to[0], u * u * from[1] + 2 * u * t * control[1] + t * t * to[1]];

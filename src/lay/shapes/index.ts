@@ -7,6 +7,7 @@ export { cuttingLine } from './allowance.ts';
 export { COLUMNS } from './columns.ts';
 export { TOLERANCE } from './curves.ts';
 export { alongGrain, drawnOutline } from './drawn.ts';
+export { mmPerPixel, planeThrough, type Known, type Plane } from './homography.ts';
 export { readPieces, type SheetPieces } from './pieces.ts';
 export { laidFrom, layPrint, type LaidFrom } from './print.ts';
 export type { DrawnPoint, DrawnShape, PieceCell, PieceRows, PieceSentence, SeamPiece, SheetPiece } from './types.ts';

@@ -15,7 +15,7 @@ export interface Ticks {
 }
 
 export const ticksKind: RecordKindCard<Ticks> = {
-  called: 'what is ticked off',
+  called: 'the ticks',
   schema: v.object({ ticks: v.pipe(v.array(v.object({ cell: formula, was: text })), v.maxLength(MOST_PARTS)) }),
   title: () => '',
   follow: (data, rewrite) => {

@@ -103,11 +103,10 @@ describe('at the table', () => {
       await setViewport({ width, height });
       const { made } = await view(2);
       await made.updateComplete;
-      // An x-height of 2 mm and more: 10 pixels and more in each millimetre and a half of type.
-      for (const figure of made.renderRoot.querySelectorAll('.main')) expect(parseFloat(getComputedStyle(figure).fontSize)).to.be.at.least(40);
+      for (const figure of made.renderRoot.querySelectorAll('.big')) expect(parseFloat(getComputedStyle(figure).fontSize)).to.be.at.least(40);
       for (const figure of made.renderRoot.querySelectorAll('.also')) expect(parseFloat(getComputedStyle(figure).fontSize)).to.be.at.least(26);
       for (const each of made.renderRoot.querySelectorAll('button')) expect(each.getBoundingClientRect().height).to.be.at.least(44);
-      for (const each of made.renderRoot.querySelectorAll('button, select, .where span, .main')) expect(each.getBoundingClientRect().right).to.be.at.most(width);
+      for (const each of made.renderRoot.querySelectorAll('button, select, .where span, .big')) expect(each.getBoundingClientRect().right).to.be.at.most(width);
       await accessible(made);
     });
   }

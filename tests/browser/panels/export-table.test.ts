@@ -37,6 +37,13 @@ describe('the dialog that saves CSV', () => {
     await expect(panel).to.be.accessible();
   });
 
+  it('says what is hidden and left out', async () => {
+    const panel = await fixture<ExportTable>(html`<tt-export-table .grid=${GRID} .title=${'Fit'} .leftOut=${'3 hidden rows'}></tt-export-table>`);
+    panel.open();
+    await panel.updateComplete;
+    expect(find(panel, '.note').textContent).to.equal('Only what shows is saved: 3 hidden rows left out. Show them first to have them in the file.');
+  });
+
   it('has a decimal comma only beside the semicolon', async () => {
     const panel = await open();
     expect(find<HTMLInputElement>(panel, 'input[name=decimalMark]').disabled).to.equal(true);

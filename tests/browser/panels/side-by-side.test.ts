@@ -88,7 +88,7 @@ describe('side by side', () => {
       await press('Enter');
     }
     await tabTo(made, find(made, '[name=against]'));
-    await press('ArrowDown');
+    await press('ArrowDown', 'Tab');
     expect(asked).to.deep.equal([{ change: 'remove-case', case: 2 }, { change: 'add-case' }, { change: 'put', case: 2 }, { change: 'against', case: 2 }]);
     expect(texts(made, '.tools button')).not.to.include('Put 10 in');
     await accessible(made);
@@ -115,6 +115,17 @@ describe('side by side', () => {
     }
     expect(asked).to.deep.equal([{ kept: 'title', title: 'Two cloths' }, { kept: 'another' }, { kept: 'take away' }]);
     expect(texts(made, '[name=kept] option')).to.deep.equal(['Sizes', 'Cloths']);
+    await accessible(made);
+  });
+
+  it('takes a case from another workbook', async () => {
+    const made = await panel({ ...SIZES, books: [{ id: 'a', title: 'Last year' }, { id: 'b', title: 'Winter' }] });
+    const asked = heard<ComparisonChange>(made, 'tt-compare');
+    await tabTo(made, find(made, '[name=book]'));
+    await press('ArrowDown');
+    await tabTo(made, button(made, 'Add its values as a case'));
+    await press('Enter');
+    expect(asked).to.deep.equal([{ change: 'from-book', id: 'b' }]);
     await accessible(made);
   });
 

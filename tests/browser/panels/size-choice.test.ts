@@ -52,14 +52,14 @@ describe('choose the size', () => {
 
   it('takes the selected cell, a block of cells, and a person', async () => {
     const { panel, wishes } = await shown(ANSWER);
-    button(panel, 'Take the waist from Measures B3').click();
+    button(panel, 'Take Measures B3 as the waist').click();
     button(panel, 'Take the measures in Measures A3:B6').click();
     const person = find<HTMLSelectElement>(panel, '#person');
     person.value = 'p1';
     person.dispatchEvent(new Event('change'));
     expect(wishes).to.deep.equal([{ change: 'take', level: 'waist' }, { change: 'take-block' }, { change: 'person', value: 'p1' }]);
     const { panel: without } = await shown(EMPTY);
-    expect(button(without, 'Take the bust from the selected cell').disabled).to.equal(true);
+    expect(button(without, 'Take cell as the bust').disabled).to.equal(true);
   });
 
   it('says the sizes, why, and what the sizes beside them leave, in words and not by colour alone', async () => {

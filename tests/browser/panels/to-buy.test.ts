@@ -80,7 +80,7 @@ describe('the list to buy', () => {
   it('goes to cells, copies, saves and prints', async () => {
     const made = await panel();
     const [gone, rows, copied, saved, printed] = [heard(made, 'tt-go'), heard<{ what: string }>(made, 'tt-list-row'), heard(made, 'tt-copy-list'), heard<{ as: string }>(made, 'tt-save-list'), heard(made, 'tt-print-list')];
-    await tabTo(made, button(made, 'Go to what Main cloth is needed for: skirt'));
+    await tabTo(made, button(made, 'Go to a need of Main cloth: skirt 2.15 m (2 yd 12 ⅝ in)'));
     await press('Enter');
     await tabTo(made, button(made, 'Work out how much Velvet to buy'));
     await press('Enter');

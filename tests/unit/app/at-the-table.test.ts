@@ -62,12 +62,12 @@ describe('steps at the table', () => {
   });
 
   it('have the pieces of a lay, each to be cut', () => {
-    const sheet = { id: demo.nextSheetId, name: 'Pieces', rows: [], widths: {} };
+    const sheet = { id: demo.nextSheetId, name: 'Cut out', rows: [], widths: {} };
     const rows = [['Piece', 'How many', 'Length'], ['Front', '2', '60 cm'], ['', '', ''], ['Back', '1', '24 in']];
     let book = apply({ do: 'addSheet', sheet, at: 0 }, demo).book;
     book = apply({ do: 'setCells', sheet: sheet.id, cells: rows.flatMap((texts, row) => texts.flatMap((raw, col) => (raw === '' ? [] : [{ row, col, cell: { raw } }]))) }, book).book;
     const lay: Lay = {
-      name: 'Main cloth', pieces: '=Pieces!A1:C9', second: '', aim: 'least length', leftWidth: '', price: '', shop: '', offers: [], kept: null,
+      name: 'Main cloth', pieces: "='Cut out'!A1:C9", second: '', aim: 'least length', leftWidth: '', price: '', shop: '', offers: [], kept: null,
       cloth: { which: '', width: '140 cm', length: '', gap: '', shrinkAlong: '', shrinkAcross: '', repeatAlong: '', repeatAcross: '', fold: 'open', foldAt: '', oneWay: false, alike: true, remnant: [], flaws: [] },
     };
     book = apply({ do: 'setRecord', kind: 'lay', id: '1', data: lay }, book).book;

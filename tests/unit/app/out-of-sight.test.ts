@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { changeLook, fillDown, fillRight, lookOff } from '../../../src/app/arrange.ts';
 import { Clipboard } from '../../../src/app/clipboard.ts';
 import { Desk } from '../../../src/app/desk.ts';
+import { sheetTable } from '../../../src/app/out-tables.ts';
 import { clearArea, pasteTable, structure, toggleInput, toggleLook } from '../../../src/app/wishes.ts';
 import { textsOf as shownTexts } from '../../../src/grid/grid-clipboard.ts';
 import { toTsv } from '../../../src/grid/clipboard.ts';
@@ -209,4 +210,10 @@ test('what a paste puts in is what was copied, line for line of what shows', () 
     const again = deskOf(desk.book, desk.area);
     expect(copy(again).text).toBe(clip.text);
   }), { numRuns: 600 });
+});
+
+test('a table that goes out has only what shows', () => {
+  const table = (at: Area): string[] => sheetTable(deskOf(FILTERED, at), at).map((cells) => cells.map((cell) => (cell.kind === 'text' ? cell.text : '')).join(' '));
+  expect(table(area(1, 1, 1, 4, 3))).toEqual(['b2 d2', 'b5 d5']);
+  expect(table(area(1, 0, 0, 999_999, 999))).toEqual(['a1 b1 d1 e1 f1', 'a2 b2 d2 e2 f2', 'a5 b5 d5 e5 f5', 'a6 b6 d6 e6 f6', 'a8 b8 d8 e8 f8', 'a9 b9 d9 e9 f9', 'a10 b10 d10 e10 f10']);
 });

@@ -121,6 +121,11 @@ describe('what the panel says', () => {
     expect(shownSizes(sized(bookWith(['size | knee', '10 | 40 cm', '12 | 42 cm']), {}))[0]).toMatch(/^This size chart has no girths/);
   });
 
+  it('does without a bust, though a high bust was typed', () => {
+    expect(shownSizes(sized(bookWith(BODY), { measures: { 'high bust': '86 cm', waist: '74 cm' } }))).toEqual(['12']);
+    expect(shownSizes(sized(bookWith(BODY), { measures: { 'high bust': '86 cm' } }))[0]).toMatch(/^Type the measures/);
+  });
+
   it('keeps what was typed and says what is wrong with it', () => {
     const { view } = sized(bookWith(BODY), { measures: { bust: 'ninety', waist: '=Nowhere!A1', hip: '-3 cm' }, change: 'much' });
     expect(view.levels.map(({ raw, fault }) => [raw, fault])).toEqual([

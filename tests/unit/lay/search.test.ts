@@ -1,7 +1,7 @@
 /** What the search promises, whatever the pieces. Run by places weighed, never by the clock. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areaOf, boundsOf, layoutFaults, placesOf } from '../../../src/lay/index.ts';
+import { areaOf, boundsOf, layoutFaults, placesOf, type Cloth } from '../../../src/lay/index.ts';
 import { Job } from '../../../workers/lay/job.ts';
 import { all, bodice, box, cloth, length, piece, pieces } from './help.ts';
 
@@ -46,6 +46,14 @@ describe('the search', () => {
       const left = start.laid.filter(({ place }) => place >= gone).map((each) => ({ ...each, place: each.place - gone }))
         .filter(({ place }, i, laid) => laid.slice(0, i).filter((other) => other.place === place).length < places[place]!.count);
       expect(length({ pieces: fewer, start: { ...start, laid: left } })).toBeLessThanOrEqual(start.length);
+    }), runs);
+  });
+
+  it('is not worse with more time', () => {
+    fc.assert(fc.property(pieces(), fc.constantFrom<Partial<Cloth>>({}, { fold: 'partly' }, { gap: 3, fold: 'lengthwise' }), (list, more) => {
+      const [little, much] = [0.02, 0.08].map((most) => all({ pieces: list, cloth: cloth(more), most }).news);
+      if (little!.length > 0) expect(much!.at(-1)!.layout.length).toBeLessThanOrEqual(little!.at(-1)!.layout.length);
+      expect(much!.slice(0, little!.length).map(({ layout }) => layout)).toEqual(little!.map(({ layout }) => layout));
     }), runs);
   });
 

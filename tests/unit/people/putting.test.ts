@@ -65,6 +65,11 @@ describe('a newer set', () => {
     expect(() => useEdit(gone, 'p', [])).toThrow(/^Tick at least one/);
   });
 
+  test('a cell that holds a figure of an older set is as good as put there', () => {
+    const old = withMara(bookOf([['74 cm']], [], [{ name: 'waist', area: area(1, 0, 0), kind: 'cells' }]), { ...MARA, sets: [...MARA.sets, set('b', '2026-11-03', '76 cm', '98 cm')] });
+    expect(standing(old, mara(old))[0]).toMatchObject({ of: 'waist', now: '74 cm', state: 'older' });
+  });
+
   test('a cell that only bears the name is offered, a formula under it is not', () => {
     const named = (raw: string) => withMara(bookOf([[raw]], [], [{ name: 'waist', area: area(1, 0, 0), kind: 'cells' }]));
     const offered = standing(named('70 cm'), MARA);

@@ -96,7 +96,7 @@ const orders: fc.Arbitrary<Edit> = fc.record({ top: fc.nat(6), left: fc.nat(2), 
     return { do: 'orderRows', area: { sheet, top, left, bottom: top + seeds.length - 1, right: left + width }, order: seeds.map((seed) => rows.splice(seed % rows.length, 1)[0]!) };
   });
 const texts = fc.constantFrom(
-  '=B2*2', '=SUM(A3:C3)', '=SUM(B4:C4)+1', '=SUM(A2:C3)', '=A5', '=$B$4', '=B$3', '=collar', '=SUM(B:B)', '=ROW()', '=ROW(B3)', '=Skirt!A1', '=Fit!B3', '=B3*', '=nonsense(B3)', '=TRANSPOSE(B2:B4)', '={1;2}', '=MATCH(10 cm;B:B;0)',
+  '=B2*2', '=SUM(A3:C3)', '=SUM(B4:C4)+1', '=SUM(A2:C3)', '=A5', '=$B$4', '=B$3', '=collar', '=SUM(B:B)', '=ROW()', '=ROW(B3)', '=Skirt!A1', '=Fit!B3', '=B3*', '=nonsense(B3)', '=TRANSPOSE(B2:B4)', '=MATCH(10 cm;B:B;0)',
   '=B2&"x"', '5 cm', '2', '', '=PLEAT.DEPTH(B2,B3,B4)', '=SUM(3:3)', '=b4 + 1 cm', '=IF(B2>B3;A2;A3)',
 );
 const typing = fc.array(fc.tuple(fc.constantFrom(...'ABCDE'), fc.integer({ min: 1, max: 9 }), texts), { minLength: 1, maxLength: 4 });

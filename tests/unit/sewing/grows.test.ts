@@ -40,6 +40,8 @@ describe('what grows with what', () => {
     ['DART.ANGLE', 'longer, sharper', 1, 'down', [length(1, 60), length(50, 300)]],
     ['STRETCH.GARMENT', 'more stretch, smaller garment', 1, 'down', [length(500, 1200), percent(0, 1)]],
     ['BUST.SPREAD', 'fuller bust, more spread', 0, 'up', [length(800, 1200), length(800, 1200)]],
+    ['BUST.BASIS', 'fuller bust, no smaller size', 0, 'up', [length(800, 1200), length(750, 1000), length(0, 90)]],
+    ['BUST.BASIS', 'larger high bust, no smaller size', 1, 'up', [length(800, 1200), length(750, 1000), length(0, 90)]],
     ['OPENING.ROOM', 'stretchier, more room', 2, 'up', [length(500, 1000), length(700, 1200), percent(0, 1)]],
     ['OPENING.LENGTH', 'wider closed, shorter opening', 0, 'down', [length(500, 1000), length(700, 1200), percent(0, 0.2)]],
     ['SEAM.SHARE', 'larger share, larger shift', 1, 'up', [length(1, 100), percent(0, 1)]],

@@ -176,6 +176,8 @@ describe('what is said', () => {
 
   it('warns of a finished measure smaller than the body', () => {
     expect(advise(FINISHED, 'waist 74, hip 110', { style: 'full skirt' }).levels[1]?.pins).toEqual(['Finished, it is smaller than the body here: right only for cloth that stretches.']);
+    // The front will be widened.
+    expect(advise(FINISHED, 'high bust 86, bust 104').levels[0]).toMatchObject({ pins: [], chosen: { left: -60 } });
   });
 });
 
