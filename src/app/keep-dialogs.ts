@@ -56,6 +56,8 @@ export class KeepDialogs {
    */
   async start(book: Book): Promise<void> {
     if (!this.#keeping) throw new EditRefused('The page is still opening. Try again in a moment.');
+    // Before it stands on the shelf, so that asking again does not put it there twice.
+    await this.#settled(this.#keeping);
     await this.#add(book);
   }
 

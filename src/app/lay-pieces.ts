@@ -112,3 +112,20 @@ export function piecesOf(lay: Lay, book: Book, results: Results): LayPieces {
     print: layPrint(from, first.pieces, second.pieces),
   };
 }
+
+/** Read once for each state of the workbook: a piece that is dragged is drawn often. */
+export class PiecesRead {
+  #book: Book | null = null;
+  #revision = -1;
+  readonly #read = new Map<string, LayPieces>();
+
+  of(lay: Lay, book: Book, results: Results): LayPieces {
+    if (this.#book !== book || this.#revision !== results.revision) this.#read.clear();
+    this.#book = book;
+    this.#revision = results.revision;
+    const key = JSON.stringify([lay.pieces, lay.second, lay.aim, lay.cloth.which]);
+    const pieces = this.#read.get(key) ?? piecesOf(lay, book, results);
+    this.#read.set(key, pieces);
+    return pieces;
+  }
+}

@@ -2,14 +2,14 @@
 import { html, type TemplateResult } from 'lit';
 import type { LayChange, LayKept, LayShown, LayView, PaperHead } from '../panels/index.ts';
 import type { SheetPiece } from '../lay/shapes/index.ts';
-import { sheetFromTemplate, type Area, type Book, type Lay } from '../workbook/index.ts';
+import { sheetFromTemplate, type Area, type Lay } from '../workbook/index.ts';
 import { attempt } from './attempt.ts';
 import { NOW, choiceIn, keptIn, readChoice, type ReadChoice } from './lay-choices.ts';
 import { BRIEF, LayComparing } from './lay-comparing.ts';
 import { faultsOf, foundKept, keptFrom, usedOf, type Found } from './lay-found.ts';
 import { HandLay } from './lay-hand.ts';
 import { planOf, scalesOf, svgOf, toScaleOf } from './lay-paper.ts';
-import { listsIn, piecesOf, type LayPieces } from './lay-pieces.ts';
+import { PiecesRead, listsIn, type LayPieces } from './lay-pieces.ts';
 import { LaySearch, type Asked } from './lay-search.ts';
 import { drawingOf, lengthUp, placeInWords } from './lay-view.ts';
 import { inHerUnits, remarksOn, standingOf } from './lay-words.ts';
@@ -29,8 +29,7 @@ class LayDesk implements MorePanel {
   #brief = false;
   #began = 0;
   #tick: ReturnType<typeof setInterval> | undefined;
-  readonly #readPieces = new Map<string, LayPieces>();
-  #readOf: readonly [book: Book | null, revision: number] = [null, -1];
+  readonly #piecesRead = new PiecesRead();
 
   constructor(private readonly host: PanelHost) {
     this.#search = new LaySearch(() => this.#news());
@@ -76,17 +75,9 @@ class LayDesk implements MorePanel {
     return this.#piecesOf(this.#choice);
   }
 
-  /** Read once for each state of the workbook: a piece that is dragged is drawn often. */
   #piecesOf(lay: Lay): LayPieces {
     const { book, results } = this.host.desk;
-    if (this.#readOf[0] !== book || this.#readOf[1] !== results.revision) {
-      this.#readOf = [book, results.revision];
-      this.#readPieces.clear();
-    }
-    const key = JSON.stringify([lay.pieces, lay.second, lay.aim, lay.cloth.which]);
-    const pieces = this.#readPieces.get(key) ?? piecesOf(lay, book, results);
-    this.#readPieces.set(key, pieces);
-    return pieces;
+    return this.#piecesRead.of(lay, book, results);
   }
 
   #choose({ cloth, ...change }: LayChange): void {
@@ -254,8 +245,10 @@ class LayDesk implements MorePanel {
     const found = hand.now;
     const looking = this.#search.standing === 'looking';
     const wrongs = hand.changed ? hand.wrongs : new Map<number, readonly string[]>();
-    const stale = found.print !== pieces.print;
-    const other = !looking && !stale && read.cloth && this.#shownKept === '' && JSON.stringify(asLaid(read, this.#choice)) !== JSON.stringify(asLaidOf(found));
+    // A kept layout is of the pieces that it was kept with, whatever is chosen now.
+    const kept = keptIn(this.host.desk.book).find(({ id }) => id === this.#shownKept);
+    const stale = found.print !== (kept ? this.#piecesOf(kept.data) : pieces).print;
+    const other = !looking && !stale && read.cloth && !kept && JSON.stringify(asLaid(read, this.#choice)) !== JSON.stringify(asLaidOf(found));
     const remarks = remarksOn(found, this.#asking, showAs);
     if (stale) remarks.unshift('The pieces have changed since this was laid: find a layout again before you cut.');
     else if (other) remarks.unshift('The cloth was chosen otherwise since this was laid: find a layout again.');

@@ -157,9 +157,15 @@ class People implements MorePanel {
     this.#id = into;
     if (JSON.stringify(person) === JSON.stringify(here)) this.host.desk.say(`${here.name} has all of that already.`);
     else if (this.#do({ do: 'many', label: `join what ${found.title} knows of ${here.name}`, edits: [{ do: 'setRecord', kind: 'person', id: into, data: person }] })) {
-      this.host.desk.say(`Came in: ${sets === 1 ? 'one set of measures' : `${sets} sets of measures`} and ${worked === 1 ? 'one garment' : `${worked} garments`} that worked.`);
+      this.host.desk.say(cameIn(sets, worked, here.name));
     }
   }
+}
+
+function cameIn(sets: number, worked: number, name: string): string {
+  if (sets > 0 && worked > 0) return `New for ${name}: sets of measures ${sets}, garments that worked ${worked}.`;
+  if (sets > 0) return `New for ${name}: sets of measures ${sets}.`;
+  return worked > 0 ? `New for ${name}: garments that worked ${worked}.` : `New for ${name}: notes that carry over.`;
 }
 
 function inWords(clash: Clash): { what: string; here: string; there: string } {

@@ -1,5 +1,5 @@
 import { LitElement, css, html, nothing, svg, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, query, state } from 'lit/decorators.js';
+import { customElement, property, query } from 'lit/decorators.js';
 import { controls } from '../look/index.ts';
 import type { BoardPart, BoardSpot, BoardView } from './shape-parts.ts';
 
@@ -44,10 +44,10 @@ export class Board extends LitElement {
   @property({ attribute: false }) view: BoardView | null = null;
   @property({ type: Boolean }) readonly = false;
   /** Board units for one pixel of the screen. */
-  @state() private unit = 1;
+  #unit = 1;
   @query('svg') private drawing!: SVGSVGElement;
   @query('canvas') private canvas!: HTMLCanvasElement | null;
-  readonly #watch = new ResizeObserver(() => this.#measure());
+  readonly #watch = new ResizeObserver(() => this.requestUpdate());
   #drawn: ImageBitmap | null = null;
   #held: { readonly part: BoardPart; moved: boolean } | null = null;
 
@@ -79,17 +79,22 @@ export class Board extends LitElement {
 
   #spot({ part, x, y, label, chosen }: BoardSpot, i: number): TemplateResult {
     const kind = part.kind === 'grain' ? 'grain-end' : part.kind;
-    const size = DOT * this.unit * (part.kind === 'bend' ? 0.8 : 1);
+    const size = DOT * this.#unit * (part.kind === 'bend' ? 0.8 : 1);
     return svg`<g class="spot ${kind} ${chosen ? 'chosen' : ''}" data-spot=${i} tabindex="0" role="button" aria-label=${label} aria-pressed=${chosen}>
-      <circle class="hit" cx=${x} cy=${y} r=${HIT * this.unit}></circle>
+      <circle class="hit" cx=${x} cy=${y} r=${HIT * this.#unit}></circle>
       ${part.kind === 'grain' || part.kind === 'corner'
         ? svg`<rect class="dot" x=${x - size} y=${y - size} width=${2 * size} height=${2 * size}></rect>`
         : svg`<circle class="dot" cx=${x} cy=${y} r=${size}></circle>`}
     </g>`;
   }
 
+  override willUpdate(): void {
+    const { width, height } = this.view?.box ?? { width: 1, height: 1 };
+    const scale = Math.min(this.clientWidth / width, this.clientHeight / height);
+    this.#unit = scale > 0 ? 1 / scale : 1;
+  }
+
   override updated(changed: PropertyValues<this>): void {
-    this.#measure();
     const photo = this.view?.photo ?? null;
     if (changed.has('view') && photo !== this.#drawn) {
       this.#drawn = photo;
@@ -99,12 +104,6 @@ export class Board extends LitElement {
         this.canvas.getContext('2d')?.drawImage(photo, 0, 0);
       }
     }
-  }
-
-  #measure(): void {
-    const scale = this.drawing?.getScreenCTM()?.a ?? 1;
-    const unit = scale > 0 ? 1 / scale : 1;
-    if (Math.abs(unit / this.unit - 1) > 1e-3) this.unit = unit;
   }
 
   /** The spot that an event is about. */

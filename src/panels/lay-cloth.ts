@@ -23,6 +23,8 @@ export class LayClothForm extends LitElement {
     .row { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)) auto; gap: var(--gap-1); align-items: end; }
     .row.four { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     summary { cursor: pointer; min-height: 24px; }
+    /* What holds the content of details is none of ours and passes nothing of this on. */
+    details > * { box-sizing: border-box; }
     details > div { display: grid; gap: var(--gap-3); padding-top: var(--gap-2); }
     p { margin: 0; }
     [aria-invalid='true'] { border-color: var(--pin); border-width: 2px; }

@@ -11,6 +11,8 @@ export const layStyles = css`
   .choices, .result { display: grid; gap: var(--gap-3); min-width: 0; }
   .box { border: 1px solid var(--line); border-radius: var(--round); background: var(--sheet); padding: var(--gap-3); display: grid; gap: var(--gap-3); min-width: 0; }
   details.box { display: block; }
+  /* What holds the content of details is none of ours and passes nothing of this on. */
+  details > * { box-sizing: border-box; }
   summary { cursor: pointer; }
   summary h3 { display: inline; }
   summary + * { margin-top: var(--gap-3); }
@@ -25,7 +27,6 @@ export const layStyles = css`
   .none { padding: var(--gap-4); border: 1px dashed var(--rule); border-radius: var(--round); }
   .layout { display: grid; gap: var(--gap-2); min-width: 0; }
   .headline { font: 600 1.25rem/1.3 var(--face-title); }
-  tt-lay-drawing { height: clamp(320px, 58vh, 640px); }
   .buttons { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: center; }
   .buttons form { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: center; }
   .kept { list-style: none; margin: 0; padding: 0; display: grid; gap: var(--gap-2); }

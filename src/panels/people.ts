@@ -112,7 +112,7 @@ export class PeoplePanel extends LitElement {
       ${readonly ? nothing : html`<form class="ask" @submit=${(event: Event) => { event.preventDefault(); this.#send('tt-add-person', { name: this.adding.trim() }); this.adding = ''; }}>
         <label class="ask" for="new">${people.length ? 'Somebody else' : 'Name of the person'} <input id="new" maxlength="200" autocomplete="off" .value=${this.adding} @input=${(event: Event) => { this.adding = (event.target as HTMLInputElement).value; }}></label>
         <button ?disabled=${this.adding.trim() === ''}>Add this person</button></form>`}
-    </div>${people.length === 0 && Object.keys(inSheet).length > 0 ? html`<p class="soft">The sheets hold ${Object.keys(inSheet).length} measures in cells with names: once the person is added, they can be taken as her first set.</p>` : nothing}`;
+    </div>${people.length === 0 && Object.keys(inSheet).length > 0 ? html`<p class="soft">The sheets hold measures in cells with names (${Object.keys(inSheet).length}): once the person is added, they can be taken as her first set.</p>` : nothing}`;
   }
 
   #one(person: Person) {

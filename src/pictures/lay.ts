@@ -128,7 +128,7 @@ function remains({ left }: DrawnLay, spot: (at: LayPoint) => Spot, scale: number
     path('lay-dim', line([x, y + off], [x + w, y + off])), path('lay-head', head([x, y + off], Math.PI, text) + head([x + w, y + off], 0, text)),
     path('lay-dim', line([x + off, y], [x + off, y + h])), path('lay-head', head([x + off, y], -Math.PI / 2, text) + head([x + off, y + h], Math.PI / 2, text)),
     words(x + w / 2, y + off + text * 1.3, left.words[0], 'middle', 'lay-strong'),
-    words(x + off + text * 1.3, y + h / 2, left.words[1], 'middle', 'lay-strong', true),
+    h > text * 6 ? words(x + off + text * 1.3, y + h / 2, left.words[1], 'middle', 'lay-strong', true) : words(x + off + text * 0.5, y + h / 2 + text * 0.8, left.words[1], 'start', 'lay-strong'),
   ];
 }
 

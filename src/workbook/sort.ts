@@ -9,7 +9,7 @@ import { areaName, cellName, isFormula, replaceCorners, sheetOfReference, shiftC
 import { areaHeight } from './area.ts';
 import { cellAt, usedArea } from './book.ts';
 import { LIMITS, plural } from './limits.ts';
-import { NewOrder, OwnRows, boxOf } from './order-rows.ts';
+import { NewOrder, OwnRows, boxOf } from './new-order.ts';
 import { mustHaveSheet } from './outcome.ts';
 import { EditRefused } from './refused.ts';
 import { chartSizes } from './sizes.ts';

@@ -36,7 +36,7 @@ async function push(name: string, back = false): Promise<void> {
   await app.press('Enter');
 }
 
-const CELLS = [['Waist', '74 cm'], ['Pleats', '8'], ['Depth', '5 cm'], ['Flat width', '=PLEAT.CLOTH(B1, B2, B3, "box", 1.5 cm)'], ['Spacing', '=PLEAT.SPACING(B2, B1)']];
+const CELLS = [['Waist', '74 cm'], ['Pleats', '8'], ['Depth', '5 cm'], ['Flat width', '=PLEAT.CLOTH(B1, B2, B3, "box", 1.5 cm)'], ['Spacing', '=PLEAT.SPACING(B1, B2)']];
 
 describe('working back', () => {
   it('finds the depth for the cloth she has, and leaves the sheet as it is', async () => {
@@ -117,6 +117,8 @@ describe('a run of values', () => {
     const file = await app.nextFile(() => app.press('Enter'));
     const lines = (await file.blob.text()).trimEnd().split('\r\n');
     expect(lines.map((line) => line.split(',').slice(0, 3).join())).to.deep.equal(['Pleats,Flat width,Spacing', '6,197.0 cm,12.3 cm', '7,217.0 cm,10.6 cm', '8,237.0 cm,9.3 cm', '9,257.0 cm,8.2 cm']);
+    await app.press('Escape');
+    expect(app.focusInCells).to.equal(true);
   });
 });
 
@@ -139,6 +141,8 @@ describe('cases side by side', () => {
     await app.tabTo('Picture of');
     await app.press('ArrowDown', 'Enter');
     await soon(() => app.inside('tt-side-by-side').querySelectorAll('figure svg').length === 3, 'no pictures');
+    await app.press('Alt+b');
+    expect(app.focusInCells).to.equal(true);
   });
 
   it('are kept with the workbook and follow their cells', async () => {

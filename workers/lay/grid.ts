@@ -5,9 +5,9 @@
  * shrink is searched as it will be then, where every turn of a piece has one
  * form, and stretched again for the layout.
  */
-import { Clipper, EndType, FillRule, JoinType, type Path64 } from 'clipper2-ts';
 import { areaOf, bandOf, boundsOf, clothWidth, foldDepth, stretchOf, tiesOf, type Cloth, type Laid, type Layout, type Outline, type Place, type Point, type Ties } from '../../src/lay/index.ts';
-import { anticlockwise, tidy, type Ring } from './flat.ts';
+import { difference, grownMitred, grownRound, type Path64 } from './clip.ts';
+import { anticlockwise, ringArea, tidy, type Ring } from './flat.ts';
 import { applied, matrixOf, type Item, type Lattice, type Shapes } from './shapes.ts';
 import { simplifyOutwards } from './simplify.ts';
 import type { Kept } from './table.ts';
@@ -114,10 +114,10 @@ export class Grid {
       // In two halves, so that what is left of each has no hole.
       for (const [low, high] of [[bottom - rim, middle], [middle, top + rim]] as const) {
         const frame = [toPath([left - rim, low, right + rim, low, right + rim, high, left - rim, high])];
-        rings.push(...Clipper.difference(frame, remnant, FillRule.NonZero).map(toRing));
+        rings.push(...difference(frame, remnant).map(toRing));
       }
     }
-    return half > 0 ? rings.flatMap((ring) => Clipper.inflatePaths([toPath(ring)], -half, JoinType.Miter, EndType.Polygon).map(toRing)) : rings;
+    return half > 0 ? rings.flatMap((ring) => grownMitred(toPath(ring), -half).map(toRing)) : rings;
   }
 
   /** The layout that the search has found, in the cloth's own lengths. */
@@ -170,9 +170,7 @@ const toRing = (path: Path64): Ring => path.flatMap(({ x, y }) => [x, y]);
 
 /** Grown outwards on all sides: a little more, because the round corners are made of chords. */
 function offset(ring: Ring, distance: number): Ring {
-  const path = toPath(ring);
-  if (!Clipper.isPositive(path)) path.reverse();
-  const grown = Clipper.inflatePaths([path], distance * 1.003 + 2, JoinType.Round, EndType.Polygon, 2, distance * 0.002);
+  const rings = grownRound(toPath(anticlockwise(ring)), distance * 1.003 + 2, distance * 0.002).map(toRing);
   // A narrow hollow can close; the outer ring is the one that counts.
-  return toRing(grown.reduce((most, each) => (Math.abs(Clipper.area(each)) > Math.abs(Clipper.area(most)) ? each : most)));
+  return rings.reduce((most, each) => (Math.abs(ringArea(each)) > Math.abs(ringArea(most)) ? each : most));
 }

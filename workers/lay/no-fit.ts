@@ -4,7 +4,7 @@
  * Minkowski sums of the first's convex parts and the second's, pointed the
  * other way.
  */
-import { Clipper, FillRule, type Path64 } from 'clipper2-ts';
+import { union, type Path64 } from './clip.ts';
 import { convexSum } from './convex.ts';
 import { tidy, type Ring } from './flat.ts';
 
@@ -13,6 +13,6 @@ export function noFit(firstParts: readonly Ring[], secondParts: readonly Ring[])
   const pointed = secondParts.map((part) => part.map((v) => -v));
   const sums: Path64[] = [];
   for (const one of firstParts) for (const other of pointed) sums.push(convexSum(one, other));
-  const joined = sums.length === 1 ? sums : Clipper.union(sums, FillRule.NonZero);
+  const joined = sums.length === 1 ? sums : union(sums);
   return joined.map((path) => tidy(path.flatMap(({ x, y }) => [x, y]))).filter((ring) => ring.length >= 6);
 }

@@ -12,16 +12,19 @@ export interface Choice {
   readonly phases: Phases;
 }
 
+const MOST_CHOICES = 6;
 const QUARTERS = 4;
 const MOST_ACROSS = 3;
 
 /** Every choice worth a trial; none when the print cannot meet within the width. */
 export function choicesOf(pieces: readonly Piece[], cloth: Cloth, fits: (cloth: Cloth) => boolean): readonly Choice[] {
   const cloths = cloth.fold === 'partly' ? foldChoices(pieces, cloth).map((foldAt) => ({ ...cloth, foldAt })).filter(fits) : [cloth];
-  return cloths.flatMap((each) => {
+  const all = cloths.flatMap((each) => {
     const places = placesOf(pieces, each);
     return phasesOf(places, each).map((phases) => ({ cloth: each, places, phases }));
   });
+  // Each takes its while: of many, some that are spread over them all.
+  return all.length <= MOST_CHOICES ? all : Array.from({ length: MOST_CHOICES }, (_, i) => all[Math.round((i * (all.length - 1)) / (MOST_CHOICES - 1))]!);
 }
 
 /** The ways to lay each group to the print. Along: its largest piece at the start of the cloth, and a quarter, half and three quarters of a repeat behind. Across: where all fit. */

@@ -141,9 +141,8 @@ declare module '*/hyperformula/es/DependencyGraph/index.mjs' {
     constructor(formula: Ast, address: CellAddress, size: ArraySize);
     readonly array: { readonly size: { readonly isRef: boolean } };
     getFormula(lazy: Lazy): Ast;
-    getAddress(lazy: Lazy): CellAddress;
+    getAddress(lazy: Lazy): CellAddress; setAddress(address: CellAddress): void;
     getRange(): CellRange;
-    setAddress(address: CellAddress): void;
     isComputed(): boolean;
     isLeftCorner(address: CellAddress): boolean;
     getArrayCellValue(address: CellAddress): unknown;
@@ -264,8 +263,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     readonly graph: NodeGraph;
     readonly addressMapping: {
       getCell(address: CellAddress): Vertex | undefined;
-      setCell(address: CellAddress, vertex: Vertex): void;
-      removeCell(address: CellAddress): void;
+      setCell(address: CellAddress, vertex: Vertex): void; removeCell(address: CellAddress): void;
       getCellValue(address: CellAddress): unknown;
       sheetEntries(sheet: number): Iterable<[CellAddress, CellVertex]>;
       addSheetAndSetStrategyBasedOnBoundaries(sheet: number, boundaries: object): void;
@@ -278,8 +276,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     };
     readonly rangeMapping: {
       rangesInSheet(sheet: number): Iterable<RangeVertex>;
-      removeVertexIfExists(vertex: RangeVertex): void;
-      addOrUpdateVertex(vertex: RangeVertex): void;
+      removeVertexIfExists(vertex: RangeVertex): void; addOrUpdateVertex(vertex: RangeVertex): void;
       findSmallerRange(range: CellRange): { readonly smallerRangeVertex?: RangeVertex; readonly restRange: CellRange };
     };
     readonly arrayMapping: { setArray(range: CellRange, vertex: ArrayFormulaVertex): void; removeArray(range: CellRange): void };
@@ -308,10 +305,8 @@ declare module '*/hyperformula/es/shapes.mjs' {
     setCellContent(address: CellAddress, content: unknown): [CellAddress, unknown];
     getOldContent(address: CellAddress): [CellAddress, unknown];
     restoreCell(address: CellAddress, old: unknown): void;
-    addRows(command: object): void;
-    removeRows(command: object): void;
-    addColumns(command: object): void;
-    removeColumns(command: object): void;
+    addRows(command: object): void; removeRows(command: object): void;
+    addColumns(command: object): void; removeColumns(command: object): void;
     addSheetWithId(id: number, name: string): void;
     removeSheet(id: number): void;
     addNamedExpression(name: string, content: unknown): void;

@@ -1,7 +1,7 @@
 /**
  * The cutting layouts against the literature:
- *   npm run bench:lay -- [--sets=shirts,swim] [--seeds=11,12] [--marks=1,10,60] [--browser | --browser-only] [--garments=50]
- * Without flags: every set, five seeds (which were not used for tuning), at 1, 10 and 60 seconds, in Node and in
+ *   npm run bench:lay -- [--sets=shirts,swim] [--seeds=1,2] [--marks=1,10,60] [--browser | --browser-only] [--garments=50]
+ * Without flags: every set, five seeds (tuning used 11 to 13 and never these), at 1, 10 and 60 seconds, in Node and in
  * Chromium's worker. That takes hours; the flags make it shorter. The last line is the mean over the garment sets.
  */
 import { createServer } from 'node:http';
@@ -18,7 +18,7 @@ const flags = Object.fromEntries(process.argv.slice(2).map((flag) => flag.replac
 const numbers = (text) => text.split(',').map(Number);
 const wanted = {
   sets: flags.sets ? flags.sets.split(',') : [],
-  seeds: numbers(flags.seeds ?? '11,12,13,14,15'),
+  seeds: numbers(flags.seeds ?? '1,2,3,4,5'),
   marks: numbers(flags.marks ?? '1,10,60'),
   folder: join(here, '../../published/irregular'),
 };

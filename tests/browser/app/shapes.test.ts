@@ -232,7 +232,7 @@ describe('a photograph', () => {
       return [Math.round(at.x), Math.round(at.y)];
     };
     svg().scrollIntoView({ block: 'center' });
-    const corners = [[0, 0], [600, 0], [600, 450], [0, 450]] as const;
+    const corners: readonly (readonly [number, number])[] = [[0, 0], [600, 0], [600, 450], [0, 450]];
     for (const [i, name] of ['left upper', 'right upper', 'right lower', 'left lower'].entries()) {
       await drag(middleOf(spot(all, `Corner of the rectangle, ${name}`).querySelector('.hit')!), onScreen(look(...corners[i]!)));
       await settled(all);

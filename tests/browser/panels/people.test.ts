@@ -179,7 +179,7 @@ describe('people', () => {
 
   it('with nobody it says what goes here; where it can only be read, nothing is asked', async () => {
     const empty = await panel({ people: [], id: '', person: null, standing: [] });
-    expect(words(empty.renderRoot.textContent)).to.contain('The sheets hold 1 measures in cells with names');
+    expect(words(empty.renderRoot.textContent)).to.contain('The sheets hold measures in cells with names (1)');
     await accessible(empty);
     const reading = await panel({ readonly: true });
     expect([...reading.renderRoot.querySelectorAll('button')].map((each) => words(each.textContent))).to.deep.equal(['Close', 'Bust', 'Waist', 'round the fist']);

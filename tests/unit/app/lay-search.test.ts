@@ -17,13 +17,13 @@ const ASKED: Asked = { pieces: [piece('Front', 600, 300, 1), piece('Back', 500, 
 const ends: (() => void)[] = [];
 afterEach(() => ends.splice(0).forEach((end) => end()));
 
-function search(serve: () => LayWorker, dies = false): { search: LaySearch; changes: () => number; starts: () => number } {
+function search(serve: () => LayWorker, dies = (): boolean => false): { search: LaySearch; changes: () => number; starts: () => number } {
   let changes = 0, starts = 0;
   const made = new LaySearch(() => { changes++; }, (): LayPort => {
     starts++;
     const { port1, port2 } = new MessageChannel();
     expose(serve(), port2);
-    if (dies) setTimeout(() => port1.dispatchEvent(new Event('error', { cancelable: true })), 1);
+    if (dies()) setTimeout(() => port1.dispatchEvent(new Event('error', { cancelable: true })), 1);
     return Object.assign(port1, { terminate: () => { port1.close(); port2.close(); } });
   });
   ends.push(() => made.end());
@@ -72,21 +72,20 @@ test('what cannot be laid is refused with the reason', async () => {
 
 test('a worker that dies again and again is told, and can be started anew', async () => {
   let dead = true;
-  const { search: made, starts } = search(() => (dead ? new Deaf() : new Served()), true);
+  const { search: made, starts } = search(() => (dead ? new Deaf() : new Served()), () => dead);
   await made.start(ASKED);
   expect(made.standing).toBe('dead');
   expect(made.sentences).toEqual([expect.stringContaining('start it again')]);
   expect(starts()).toBe(3);
   dead = false;
-  const again = search(() => new Served()).search;
-  await again.start(ASKED);
-  expect(again.standing).toBe('done');
+  await made.start(ASKED);
+  expect(made.standing).toBe('done');
+  expect(faultsOf(made.found!)).toEqual([]);
 });
 
-test('stopping ends at once with what was found', async () => {
-  const { search: made } = search(() => new Served());
-  const over = made.start({ ...ASKED, most: 1000 });
-  await new Promise((done) => { setTimeout(done, 300); });
+test('stopping ends even a search that hears nothing', async () => {
+  const { search: made } = search(() => new Deaf());
+  const over = made.start(ASKED);
   made.stop();
   await over;
   expect(made.standing).toBe('stopped');

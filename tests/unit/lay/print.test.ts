@@ -37,8 +37,8 @@ describe('meeting the print', () => {
     ['stripes across the cloth', stripes], ['stripes, folded lengthwise', { ...stripes, fold: 'lengthwise' }],
     ['stripes, folded partly, shrinking', { ...stripes, fold: 'partly', shrinkage: { along: 0.04, across: 0.01 } }],
   ])('every layout meets: %s', (_, on) => {
-    const { news, job } = all({ pieces: matching, cloth: on, most: 0.5 });
-    expect(news.length).toBeGreaterThan(1);
+    const { news, job } = all({ pieces: matching, cloth: on, most: 0.3 });
+    expect(news.length).toBeGreaterThan(0);
     for (const { layout, places = job.places } of news) {
       expect(layoutFaults(layout, places, on)).toEqual([]);
       for (const mark of ['side seam', 'armhole']) expect(together(phases(layout, places, mark, 0, 120), 120)).toBe(true);

@@ -63,7 +63,7 @@ function blockFor(fn: SewingFunction, arg: Arg): fc.Arbitrary<Pair> {
     return fc.tuple(fc.constantFrom('bust'), fc.double({ min: 650, max: 1050, noNaN: true }), fc.constantFrom('hip', 'waist', 'waist girth straight'), fc.double({ min: 650, max: 1050, noNaN: true }))
       .map(([one, a, other, b]) => scaling(new CellBlock([[one, inBase(a, 'cm')], [other, inBase(b, 'cm')]])));
   }
-  const named = Object.keys(EXAMPLE_NAMES).find((name) => fn.example.includes(name));
+  const named = Object.keys(EXAMPLE_NAMES).find((name) => EXAMPLE_NAMES[name] instanceof CellBlock && fn.example.includes(name));
   return fc.constant(scaling(EXAMPLE_NAMES[named ?? ''] ?? null));
 }
 
