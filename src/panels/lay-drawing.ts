@@ -97,7 +97,8 @@ export class LayDrawing extends LitElement {
         ${this.movable ? html`
           <button ?disabled=${selected === null || this.turns[selected] !== true} title="Turn the chosen piece (R)" @click=${() => this.#say('tt-lay-turn', { id: selected })}>Turn the piece</button>
           <button ?disabled=${!this.canUndo} @click=${() => this.#say('tt-lay-undo', {})}>Undo the move</button>` : nothing}
-        <span class="soft">${this.movable ? 'Drag a piece, or choose one with Tab and move it with the arrows: 1 cm, with Shift 1 mm; R turns it.' : nothing}</span>
+        <span class="soft">${!this.movable ? nothing : unit === 'cm' ? 'Drag a piece, or choose one with Tab and move it with the arrows: 1 cm, with Shift 1 mm; R turns it.'
+          : 'Drag a piece, or choose one with Tab and move it with the arrows: ½ in, with Shift 1/16 in; R turns it.'}</span>
       </div>
       <div class="scroll ${this.movable ? 'movable' : ''}" tabindex="0" role="group" aria-label="The layout, to scale" @keydown=${this.#key}
         @pointerdown=${this.#down} @pointermove=${this.#moved} @pointerup=${this.#up} @pointercancel=${this.#up} @wheel=${{ handleEvent: this.#wheel, passive: false }}

@@ -276,8 +276,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     };
     readonly rangeMapping: {
       rangesInSheet(sheet: number): Iterable<RangeVertex>;
-      removeVertexIfExists(vertex: RangeVertex): void; addOrUpdateVertex(vertex: RangeVertex): void;
-      findSmallerRange(range: CellRange): { readonly smallerRangeVertex?: RangeVertex; readonly restRange: CellRange };
+      removeVertexIfExists(vertex: RangeVertex): void; addOrUpdateVertex(vertex: RangeVertex): void; findSmallerRange(range: CellRange): { readonly smallerRangeVertex?: RangeVertex; readonly restRange: CellRange };
     };
     readonly arrayMapping: { setArray(range: CellRange, vertex: ArrayFormulaVertex): void; removeArray(range: CellRange): void };
     getAndClearContentChanges(): unknown;
@@ -307,8 +306,7 @@ declare module '*/hyperformula/es/shapes.mjs' {
     restoreCell(address: CellAddress, old: unknown): void;
     addRows(command: object): void; removeRows(command: object): void;
     addColumns(command: object): void; removeColumns(command: object): void;
-    addSheetWithId(id: number, name: string): void;
-    removeSheet(id: number): void;
+    addSheetWithId(id: number, name: string): void; removeSheet(id: number): void;
     addNamedExpression(name: string, content: unknown): void;
     changeNamedExpressionExpression(name: string, content: unknown): void;
     removeNamedExpression(name: string): void;

@@ -72,6 +72,9 @@ describe('parts of an engine', () => {
   test('the graph', () => {
     const graphs = inside._dependencyGraph;
     methods(graphs, 'getCell', 'getRange', 'existsEdge', 'isThereSpaceForArray', 'setFormulaToCell', 'setNoSpaceIfArray', 'getAndClearContentChanges', 'processCellDependencies', 'dependencyQueryAddresses', 'markAsDependentOnStructureChange', 'verticesToRecompute', 'clearDirtyVertices');
+    methods(graphs.addressMapping, 'getCell', 'setCell', 'removeCell');
+    methods(graphs.rangeMapping, 'rangesInSheet', 'removeVertexIfExists', 'addOrUpdateVertex', 'findSmallerRange');
+    methods(graphs.arrayMapping, 'setArray', 'removeArray');
     methods(graphs.graph, 'adjacentNodes', 'getNodes', 'getInfiniteRanges', 'markChangingWithStructureNodesAsDirty', 'markNodeAsDirty', 'addEdge', 'removeEdge', 'removeEdgeIfExists');
     methods(graphs.addressMapping, 'getCell', 'getCellValue', 'sheetEntries', 'addSheetAndSetStrategyBasedOnBoundaries', 'getSheetHeight', 'getSheetWidth');
     methods(graphs.sheetMapping, 'hasSheetWithId', 'addSheetWithId');

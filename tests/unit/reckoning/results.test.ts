@@ -223,3 +223,28 @@ describe('against a plain map', () => {
     }), { numRuns: 300 });
   });
 });
+
+describe('rows that change places', () => {
+  const order = (top: number, rows: readonly number[], left = 0, right = 0): Effect => ({ do: 'orderRows', area: { sheet: 1, top, left, bottom: top + rows.length - 1, right }, order: rows });
+
+  test('results go with them, over the edges of blocks too, and what is beside them stays', () => {
+    const at = [254, 255, 256, 257, 258];
+    const cells = at.flatMap((row): Placed[] => [{ row, col: 0, result: row === 256 ? { kind: 'text', text: 'words' } : cm(row) }, { row, col: 1, result: cm(-row) }]);
+    const results = new Results();
+    results.apply(changeSet(1, [columns(1, cells)], true));
+    results.shift(2, [order(255, [2, 0, 1])]);
+    expect(at.map((row) => results.at(1, row, 0))).toEqual([cm(254), cm(257), cm(255), { kind: 'text', text: 'words' }, cm(258)]);
+    expect(at.map((row) => results.at(1, row, 1))).toEqual(at.map((row) => cm(-row)));
+    results.shift(3, [order(255, [1, 2, 0])]);
+    expect(at.map((row) => results.at(1, row, 0))).toEqual([cm(254), cm(255), { kind: 'text', text: 'words' }, cm(257), cm(258)]);
+  });
+
+  test('a late answer is taken in where its cells stand now', () => {
+    const results = new Results();
+    results.apply(changeSet(1, [columns(1, [{ row: 0, col: 0, result: cm(1) }, { row: 2, col: 0, result: cm(3) }])], true));
+    results.shift(3, [order(0, [2, 0, 1])]);
+    results.apply(changeSet(2, [columns(1, [{ row: 0, col: 0, result: cm(10) }, { row: 0, col: 1, result: cm(11) }])]));
+    expect([0, 1, 2].map((row) => results.at(1, row, 0))).toEqual([cm(3), cm(10), EMPTY]);
+    expect(results.at(1, 0, 1)).toEqual(cm(11));
+  });
+});
