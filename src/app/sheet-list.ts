@@ -20,7 +20,7 @@ export class SheetList extends LitElement {
     .count { display: inline-flex; align-items: center; gap: 4px; margin-left: 6px; font-weight: 400; font-size: 0.78rem; color: var(--pin); white-space: nowrap; }
     .count::before { content: ''; width: 9px; height: 9px; border-radius: 50%; background: var(--pin); }
     small { display: block; color: var(--soft); font-weight: 400; font-size: 0.78rem; }
-    @media (forced-colors: active) { .count::before { forced-color-adjust: none; background: LinkText; } li button[aria-current] { border-left-color: Highlight; } }
+    @media (forced-colors: active) { li button { border-left-color: Canvas; } .count::before { forced-color-adjust: none; background: LinkText; } li button[aria-current] { border-left-color: Highlight; } }
   `];
 
   @property({ attribute: false }) sheets: readonly Sheet[] = [];

@@ -11,7 +11,7 @@ export const shellStyles = css`
   h1 { margin: 0; font: 600 1.1rem/1.2 var(--face-title); min-width: 0; }
   h1 button { border: 0; padding: 2px 4px; background: none; font: inherit; text-align: left; overflow-wrap: anywhere; min-height: 28px; }
   .title { flex: 1; min-width: 0; display: flex; align-items: baseline; gap: var(--gap-2); }
-  .whom { min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; font-size: var(--size-small); color: var(--soft); }
+  .whom { flex: 1 1 0; min-width: 6em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; font-size: var(--size-small); color: var(--soft); }
   .whom.not { color: var(--pin); font-weight: 600; }
   .choice { display: inline-flex; border: 1px solid var(--rule); border-radius: var(--round); overflow: hidden; }
   .choice button { border: 0; border-radius: 0; }
@@ -46,7 +46,7 @@ export const shellStyles = css`
     :host, :host([data-wide-panel]) { grid-template-columns: minmax(0, 1fr); }
     .menu { display: inline-block; }
     .title { flex: 1 1 8em; flex-direction: column; align-items: stretch; gap: 0; }
-    .whom { padding-inline: 4px; }
+    .whom { flex: none; min-width: 0; padding-inline: 4px; }
     .shown { order: 1; }
     main, aside { grid-column: 1; }
     tt-sheet-list { position: fixed; inset: 0 auto 0 0; width: min(300px, 86vw); z-index: 20; box-shadow: var(--shadow); visibility: hidden; transform: translateX(-102%); }
