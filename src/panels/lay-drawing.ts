@@ -72,7 +72,8 @@ export class LayDrawing extends LitElement {
 
   #drag: Drag | null = null;
   #pinch: { apart: number; zoom: number } | null = null;
-  readonly #resized = new ResizeObserver(() => this.#measure());
+  // In the next frame: measuring changes the height that is observed.
+  readonly #resized = new ResizeObserver(() => requestAnimationFrame(() => this.#measure()));
 
   override connectedCallback(): void {
     super.connectedCallback();

@@ -20,7 +20,7 @@ async function drawing(lay = LAY): Promise<{ made: LayDrawing; said: Said[] }> {
   const made = box.querySelector('tt-lay-drawing')!;
   Object.assign(made.style, { width: '700px', height: '480px' });
   for (const type of ['tt-lay-select', 'tt-lay-begin', 'tt-lay-move', 'tt-lay-end', 'tt-lay-turn', 'tt-lay-undo']) box.addEventListener(type, (event) => said.push({ type, ...(event as CustomEvent<object>).detail }));
-  await new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); });
+  for (let frames = 0; frames < 5; frames++) await new Promise((done) => { requestAnimationFrame(done); });
   await made.updateComplete;
   return { made, said };
 }
