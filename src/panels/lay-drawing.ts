@@ -9,8 +9,6 @@ const TEXT = 11;
 /** Around the cloth, for what is said of its edges. */
 const MARGIN = 20;
 const MOST_ZOOM = 40;
-const LEAST_HEIGHT = 300;
-const MOST_HEIGHT = 640;
 /** A pointer that goes less far chooses and does not move. */
 const STILL = 4;
 /** How far an arrow key moves a piece, in mm: by itself, and with Shift. */
@@ -34,10 +32,10 @@ interface Drag {
 @customElement('tt-lay-drawing')
 export class LayDrawing extends LitElement {
   static override styles = [controls, layPictureStyles, css`
-    :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--gap-2); min-width: 0; }
+    :host { display: grid; grid-template-rows: auto minmax(0, 1fr); gap: var(--gap-2); min-height: 0; min-width: 0; }
     .tools { display: flex; flex-wrap: wrap; gap: var(--gap-1); align-items: center; }
     .tools .soft { margin-left: auto; }
-    .scroll { overflow: auto; border: 1px solid var(--line); border-radius: var(--round); background: var(--paper); min-height: 120px; touch-action: pan-x pan-y; cursor: grab; }
+    .scroll { overflow: auto; border: 1px solid var(--line); border-radius: var(--round); background: var(--paper); min-height: 220px; touch-action: pan-x pan-y; cursor: grab; }
     .scroll.dragging { cursor: grabbing; }
     .sheet { display: grid; grid-template-columns: max-content max-content max-content; width: max-content; }
     svg { display: block; }
@@ -72,8 +70,7 @@ export class LayDrawing extends LitElement {
 
   #drag: Drag | null = null;
   #pinch: { apart: number; zoom: number } | null = null;
-  // In the next frame: measuring changes the height that is observed.
-  readonly #resized = new ResizeObserver(() => requestAnimationFrame(() => this.#measure()));
+  readonly #resized = new ResizeObserver(() => this.#measure());
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -157,10 +154,7 @@ export class LayDrawing extends LitElement {
   }
 
   #measure(): void {
-    const { clientWidth: width } = this.scroller;
-    // As high as the drawing needs, and not so high that nothing else is in view.
-    const height = Math.round(Math.min(MOST_HEIGHT, Math.max(LEAST_HEIGHT, window.innerHeight * 0.58)));
-    this.scroller.style.maxHeight = `${height}px`;
+    const { clientWidth: width, clientHeight: height } = this.scroller;
     if (width > 0 && (width !== this.room.width || height !== this.room.height)) this.room = { width, height };
   }
 

@@ -27,6 +27,7 @@ export const layStyles = css`
   .none { padding: var(--gap-4); border: 1px dashed var(--rule); border-radius: var(--round); }
   .layout { display: grid; gap: var(--gap-2); min-width: 0; }
   .headline { font: 600 1.25rem/1.3 var(--face-title); }
+  tt-lay-drawing { height: clamp(320px, 58vh, 640px); }
   .buttons { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: center; }
   .buttons form { display: flex; flex-wrap: wrap; gap: var(--gap-2); align-items: center; }
   .kept { list-style: none; margin: 0; padding: 0; display: grid; gap: var(--gap-2); }
