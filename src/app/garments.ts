@@ -35,7 +35,7 @@ const fit = (ease: Readonly<Record<string, string>>): SheetUse => ({
 
 const ALTERATIONS: SheetUse = {
   template: 'alterations', name: 'Alterations', about: 'the waist, seam by seam',
-  fill: { B2: '=Fit!C12', B3: '=waist + Fit!C17', D9: '=SEAM.SHARE(B4, 50 %, C9)', D10: '0 cm' },
+  fill: { B2: '=Fit!C12', B3: '=waist + Fit!C17', D9: '=SEAM.SHARE(B4, 50 %, C9)', D10: '0 cm', B24: '0 cm' },
 };
 
 /** Size, ease and blend without the bust: for what hangs from the waist. */

@@ -42,7 +42,9 @@ export function ticketParts(book: Book, results: Results, as: ShowAs): readonly 
       const ofSizes = formulas.some((col) => givesSize(sheet, row[col]!.raw)) || labelled.some((col) => row[col]!.input && /^size\b/i.test(rowLabel(sheet, at, col)));
       if (formulas.length === 0 && !ofSizes) return;
       // How a seam's edge moves and which size is cut is often typed, and is what is cut by.
-      const columns = ofSeams || ofSizes ? labelled.filter((col) => formulas.includes(col) || row[col]!.input || columnLabel(sheet, at, col) !== '') : formulas;
+      // What other sizes than the chosen one would leave is not.
+      const chosen = formulas.filter((col) => onlyCall(row[col]!.raw) === 'SIZE.CHOOSE');
+      const columns = chosen.length > 0 ? chosen : ofSeams || ofSizes ? labelled.filter((col) => formulas.includes(col) || row[col]!.input || columnLabel(sheet, at, col) !== '') : formulas;
       const figures = withHeads(sheet, columns.flatMap((col) => figureOf(sheet, at, col, results, as)));
       if (figures.length === 0) return;
       const label = rowLabel(sheet, at, columns[0]!);
@@ -155,5 +157,5 @@ function onlyCall(raw: string): string {
 function givesSize(sheet: Sheet, raw: string): boolean {
   const other = readArea(raw.replace(/^=|\$/g, ''));
   const chosen = other && other.sheet === undefined && isFormula(raw) ? (cellAt(sheet, other.top, other.left)?.raw ?? '') : raw;
-  return ['SIZE.AT', 'SIZE.FIT'].includes(onlyCall(chosen));
+  return ['SIZE.AT', 'SIZE.FIT', 'SIZE.CHOOSE'].includes(onlyCall(chosen));
 }

@@ -26,6 +26,7 @@ export class Board extends LitElement {
     .strong { stroke: var(--rule); stroke-width: 1; }
     .outline { fill: var(--chalk); fill-opacity: 0.16; stroke: var(--chalk); stroke-width: 2.5; stroke-linejoin: round; }
     .over .outline { fill-opacity: 0.06; }
+    .over .fine { opacity: 0.35; }
     .halo { fill: none; stroke: var(--sheet); stroke-width: 5; stroke-linejoin: round; }
     .grain { stroke: var(--thread); stroke-width: 2.5; stroke-dasharray: 9 5; fill: none; }
     path, line, circle, rect { vector-effect: non-scaling-stroke; }

@@ -48,12 +48,13 @@ const words = (text) => (text ?? '').replace(/\s+/g, ' ').trim();
 // The script's own arithmetic.
 
 const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'];
-const cm = (mm) => `${(mm / 10).toFixed(1)} cm`;
+const minus = (text) => text.replace('-', '−');
+const cm = (mm) => minus(`${(mm / 10).toFixed(1)} cm`);
 const metres = (mm) => `${(mm / 1000).toFixed(2)} m`;
 function inches(mm) {
   const eighths = Math.round((Math.abs(mm) / INCH) * 8);
   const [whole, part] = [Math.floor(eighths / 8), eighths % 8];
-  return `${mm < 0 && eighths > 0 ? '-' : ''}${whole > 0 || part === 0 ? whole : ''}${whole > 0 && part > 0 ? ' ' : ''}${EIGHTHS[part]} in`;
+  return `${mm < 0 && eighths > 0 ? '−' : ''}${whole > 0 || part === 0 ? whole : ''}${whole > 0 && part > 0 ? ' ' : ''}${EIGHTHS[part]} in`;
 }
 
 /** All sizes at all three levels, under the cost that the panel states for a semi-fitted garment, a change of size counting 1 cm. */

@@ -72,6 +72,11 @@ describe('a dress', () => {
     expect(raw(book, 'Fit', 2, 1)).toBe('Bust girth');
   });
 
+  test('is not longer than its pattern until she says so', () => {
+    expect(raw(book, 'Alterations', 23, 0)).toBe('Longer by');
+    expect(resultsOf(book).at(sheetNamed(book, 'Alterations')!.id, 26, 1)).toMatchObject({ kind: 'quantity', value: 0 });
+  });
+
   test('no figure of the template stays among her measures', () => {
     const measures = sheetNamed(book, 'Measures')!;
     const figures = book.names.filter(({ area }) => area?.sheet === measures.id).map(({ name, area }) => [name, cellAt(measures, area!.top, area!.left)?.raw ?? ''] as const).filter(([, typed]) => typed !== '');

@@ -1,12 +1,13 @@
 /** The cutting ticket: what is on it by itself, what is left off, and that its figures are the grid's. */
 import { describe, expect, it } from 'vitest';
 import { demoBook } from '../../../src/app/demo.ts';
+import { putSizesEdit } from '../../../src/app/size-choice-sheet.ts';
 import { sheetView } from '../../../src/app/sheet-view.ts';
 import { WHOLE_TICKET, cautionTexts, inOtherSystem, ticketOf, ticketParts } from '../../../src/app/ticket.ts';
 import { TICKET, rowKey, ticketKeys, ticketRecord } from '../../../src/app/ticket-choice.ts';
 import type { ShowAs } from '../../../src/quantities/index.ts';
 import { Results } from '../../../src/reckoning/index.ts';
-import { apply, sheetById, type Book } from '../../../src/workbook/index.ts';
+import { apply, emptySheet, sheetById, type Book } from '../../../src/workbook/index.ts';
 import { Engine } from '../../../workers/reckon/engine.ts';
 
 const HEAD = { title: 'Linden tea dress', person: 'Aunt Oda', date: '25 November 2026' };
@@ -43,6 +44,18 @@ describe('a cutting ticket', () => {
     expect(rowOf('Side seams', 'Alterations').figures.map(({ head, main, kind }) => [head, main, kind])).toEqual([
       ['Alike', '2', 'typed'], ['Allowance', '1.5 cm', 'typed'], ['Edge moves', '−0.4 cm', 'figure'], ['Girth', '−1.8 cm', 'figure'], ['Left in it', '1.9 cm', 'figure'],
     ]);
+  });
+
+  it('has the sizes that were chosen level by level, and their blends', () => {
+    const level = (name: string, raw: string) => ({ name, raw, measure: name });
+    const wish = { chart: 'chart', style: 'fitted', change: '1 cm', apart: '2', seams: '2', levels: [level('bust', '88 cm'), level('waist', '70 cm'), level('hip', '104 cm')], isEase: false, downs: [{ raw: '17 cm', usual: true }, { raw: '20 cm', usual: true }] };
+    const id = book.nextSheetId;
+    const added = apply({ do: 'addSheet', at: 0, sheet: emptySheet(id, 'Sizes') }, book).book;
+    const chosen = apply(putSizesEdit(wish, { sheet: id, row: 0, col: 0 }, sheetById(added, id)!), added).book;
+    const [sizes] = ticketParts(chosen, resultsOf(chosen), OWN);
+    const texts = sizes!.rows.filter(({ from }) => from === 'Sizes').map(({ label, figures }) => `${label}: ${figures.map(({ head, main }) => `${head} ${main}`).join(', ')}`);
+    expect(texts.slice(0, 3)).toEqual(['bust: Size 14', 'waist: Size 14', 'hip: Size 18']);
+    expect(texts.slice(3).map((text) => text.split(', Lines')[0])).toEqual(['Bust to waist: From size 14, To size 14, Over 17.0 cm', 'Waist to hip: From size 14, To size 18, Over 20.0 cm']);
   });
 
   it('has a size that was typed over the formula', () => {
