@@ -48,8 +48,8 @@ function sameInput(book: Book, other: Book, { sheet: id, row, col }: CellAddress
   const label = rowLabel(sheet, row, col);
   if (!there || label === '') return null;
   const heading = columnLabel(sheet, row, col);
-  // The same words in the same column, the one nearest to where it is here; rows may have been added since.
-  const rows = there.rows.flatMap((_, at) => (rowLabel(there, at, col) === label && columnLabel(there, at, col) === heading ? [at] : []));
-  const nearest = rows.sort((a, b) => Math.abs(a - row) - Math.abs(b - row))[0];
-  return nearest === undefined ? null : { sheet: there, row: nearest, col };
+  // Where the same words stand in a column more than once, the first is the first there; rows may have been added since.
+  const alike = (page: Sheet): number[] => page.rows.flatMap((_, at) => (rowLabel(page, at, col) === label && columnLabel(page, at, col) === heading ? [at] : []));
+  const same = alike(there)[alike(sheet).indexOf(row)];
+  return same === undefined ? null : { sheet: there, row: same, col };
 }

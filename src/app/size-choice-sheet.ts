@@ -114,7 +114,7 @@ export function inTheWay(sheet: Sheet, { top, left, bottom, right }: PutArea): s
 }
 
 /** Wide enough for "Bust fuller than the pattern is drawn for" and for "Chart less body, one smaller", in CSS pixels. */
-const [NAME_WIDTH, FIGURE_WIDTH] = [300, 200];
+const [NAME_WIDTH, FIGURE_WIDTH] = [300, 228];
 
 export function putSizesEdit(wish: PutWish, at: CellAddress, sheet: Sheet): Edit {
   const cells = sizeRows(wish, at).flatMap((row, r) => row.flatMap((cell, c): CellChange[] => (cell && (cell.raw !== '' || cell.look) ? [{ row: at.row + r, col: at.col + c, cell }] : [])));

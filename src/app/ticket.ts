@@ -34,12 +34,13 @@ export function ticketParts(book: Book, results: Results, as: ShowAs): readonly 
     const rows: TicketRow[] = [];
     const hidden = hiddenRows(sheet);
     const shop = isForTheShop(book, sheet);
+    const saysSize = sheet.rows.some((row, at) => row?.some((_, col) => isSizeToCut(sheet, at, col)));
     sheet.rows.forEach((row, at) => {
       if (!row || inRuns(hidden, at)) return;
       const labelled = row.flatMap((cell, col) => (cell && rowLabel(sheet, at, col) !== '' ? [col] : []));
       const formulas = labelled.filter((col) => isFormula(row[col]!.raw));
       const ofSeams = formulas.some((col) => callsIn(row[col]!.raw).some((name) => name.startsWith('SEAM.')));
-      const ofSizes = formulas.some((col) => givesSize(sheet, row[col]!.raw)) || labelled.some((col) => row[col]!.input && /^size\b/i.test(rowLabel(sheet, at, col)));
+      const ofSizes = formulas.some((col) => givesSize(sheet, row[col]!.raw)) || labelled.some((col) => isSizeToCut(sheet, at, col));
       if (formulas.length === 0 && !ofSizes) return;
       // How a seam's edge moves and which size is cut is often typed, and is what is cut by.
       // What other sizes than the chosen one would leave is not.
@@ -52,7 +53,8 @@ export function ticketParts(book: Book, results: Results, as: ShowAs): readonly 
       const special = ofSizes || ofSeams;
       (ofSizes ? sizes : ofSeams ? seams : rows).push({
         key: rowKey(sheet.id, at), sheet: sheet.id, label, from: special ? sheet.name : '', figures,
-        weight: shop ? 0 : ofSizes ? 10 : weightOf(label, figures, formulas.flatMap((col) => callsIn(row[col]!.raw)), ofSeams),
+        // Where a sheet says which size is cut, another size beside it is only what led there, and would be cut by mistake.
+        weight: shop || (ofSizes && saysSize && !labelled.some((col) => isSizeToCut(sheet, at, col))) ? 0 : ofSizes ? 10 : weightOf(label, figures, formulas.flatMap((col) => callsIn(row[col]!.raw)), ofSeams),
         pictured: pictured === undefined ? null : { sheet: sheet.id, row: at, col: pictured },
       });
     });
@@ -152,6 +154,9 @@ function onlyCall(raw: string): string {
   }
   return '';
 }
+
+/** A size that can be typed over. */
+const isSizeToCut = (sheet: Sheet, row: number, col: number): boolean => Boolean(cellAt(sheet, row, col)?.input) && /^size\b/i.test(rowLabel(sheet, row, col));
 
 /** True of a formula that chooses a size, or takes over the one that another cell of the sheet chose. */
 function givesSize(sheet: Sheet, raw: string): boolean {

@@ -36,7 +36,7 @@ export function shoppingList(book: Book, results: Results, as: ShowAs): Shopping
     const id = [fold(what), dimension, printOf([atColumn(each, 'width', results)])].join('\n');
     groups.set(id, [...(groups.get(id) ?? []), each]);
   }
-  const items = [...groups].map(([id, rows]) => itemOf(id, rows, results, as, tick));
+  const items = [...groups].filter(([, rows]) => !rows.every((each) => nothingOf(each, results))).map(([id, rows]) => itemOf(id, rows, results, as, tick));
   const costs = found.map((each) => costOf(each, results));
   return {
     items,
@@ -65,8 +65,10 @@ function rowsFound(table: BuyTable, blocks: readonly ListBlock[], results: Resul
 }
 
 function needsFor(block: ListBlock, what: string, results: Results, as: ShowAs): ShoppingNeed[] {
-  return block.rows.filter((row) => fold(textAt(block.sheet, row, block.area.left, results)) === fold(what)).map((row) => needAt(block, row, results, as));
+  return block.rows.filter((row) => fold(textAt(block.sheet, row, block.area.left, results)) === fold(what) && !isZero(needAtRow(block, row, results))).map((row) => needAt(block, row, results, as));
 }
+
+const needAtRow = ({ sheet, columns }: ListBlock, row: number, results: Results): Result => results.at(sheet.id, row, columns.get('needed')!);
 
 function needAt({ sheet, columns, area }: ListBlock, row: number, results: Results, as: ShowAs): ShoppingNeed {
   const [col, purpose] = [columns.get('needed')!, columns.get('for')];
@@ -139,7 +141,12 @@ function costOf(each: Found, results: Results): number | null {
   return cost.kind === 'quantity' ? cost.value : null;
 }
 
-const isNothing = (result: Result): boolean => result.kind === 'empty' || (result.kind === 'quantity' && result.value === 0);
+const isZero = (result: Result): boolean => result.kind === 'quantity' && result.value === 0;
+
+/** None is needed and none is at home: a row that waits for another garment. */
+const nothingOf = (each: Found, results: Results): boolean => isZero(each.result) && isZero(atColumn(each, 'needed', results)) && isNothing(atColumn(each, 'at home', results));
+
+const isNothing = (result: Result): boolean => result.kind === 'empty' || isZero(result);
 
 function cautionsOf({ table, row }: Found, results: Results, as: ShowAs): string[] {
   return [...new Set(table.columns.values())].flatMap((col) => {

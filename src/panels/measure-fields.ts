@@ -4,6 +4,7 @@ import { controls } from '../look/index.ts';
 import { measureCalled, nameOfMeasure, readMeasure, withUnit } from '../people/index.ts';
 import { drawn, pictureStyles, tapeOnBody } from '../pictures/index.ts';
 import { inBase, show, type ShowAs } from '../quantities/index.ts';
+import { unbroken } from './unbroken.ts';
 
 /** What she typed, or what was last taken, by measure. */
 export type Typed = Readonly<Record<string, string>>;
@@ -73,7 +74,7 @@ export class MeasureFields extends LitElement {
         @input=${(event: Event) => this.#send(of, (event.target as HTMLInputElement).value)}>
       <p class="says" id=${`${id}-says`} role="status">${wrong ? html`<span class="wrong">✕ ${wrong}</span>` : nothing}${also ? html`${also.main}${also.also ? ` = ${also.also}` : ''}` : nothing}
         ${reading.kind === 'length' && reading.doubt ? html`<span class="doubt">⚠ ${reading.doubt}</span>` : nothing}</p>
-      <p class="taken" id=${`${id}-taken`}>${known?.taken ?? 'A measure of her own.'}${this.last[of] ? ` Last time ${this.last[of]}.` : ''}</p>
+      <p class="taken" id=${`${id}-taken`}>${known?.taken ?? 'A measure of her own.'}${this.last[of] ? ` Last time ${unbroken(this.last[of])}.` : ''}</p>
       ${known ? html`<div class="how"><button type="button" aria-expanded=${open} aria-label="Where the tape goes: ${known.name}" @click=${() => this.#toggle(of)}>${open ? 'Hide the drawing' : 'Where the tape goes'}</button>
         ${picture ? drawn(picture) : nothing}</div>` : nothing}
     </div>`;

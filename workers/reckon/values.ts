@@ -136,7 +136,8 @@ export function sameValue(a: unknown, b: unknown): boolean {
 const sameSpan = (a: Span, b: Span): boolean => a.high.value === b.high.value && a.low.unit === b.low.unit;
 
 function sameError(a: CellError, b: CellError): boolean {
-  if (a.type !== b.type || a.message !== b.message || a.root !== b.root) return false;
+  // A circle is told by its cells, and they may be others though it begins in the same one.
+  if (a.type === ErrorType.CYCLE || a.type !== b.type || a.message !== b.message || a.root !== b.root) return false;
   const [first, second] = [(a as Refusal).at, (b as Refusal).at];
   return first === second || (first !== undefined && second !== undefined
     && first.row === second.row && first.col === second.col && first.sheet === second.sheet);

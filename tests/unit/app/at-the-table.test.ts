@@ -26,7 +26,7 @@ const whole = apply({ do: 'setRecord', kind: 'ticket', id: TICKET, data: { leftO
 
 describe('steps at the table', () => {
   it('begin with what to look at, then care, sizes and seams, then sheet by sheet', () => {
-    expect(titles(demo).slice(0, 4)).toEqual(['Before you begin: Look at this before you cut', 'Before you begin: Take care', 'Sizes by level: Nearest size', 'Sizes by level: Size to cut']);
+    expect(titles(demo).slice(0, 4)).toEqual(['Before you begin: Look at this before you cut', 'Before you begin: Take care', 'Sizes by level: Size to cut', 'Seam by seam: Each seam edge moves by']);
     const [look, care] = stepsOf(demo);
     expect(look!.cautions.some((text) => text.startsWith('Fit B13'))).toBe(true);
     expect(care!.words.map((text) => text.split(':')[0])).toEqual(['Blade', 'Iron', 'Fire', 'Children']);

@@ -23,6 +23,13 @@ test('goes by the words beside and above, though rows were added', () => {
   expect(inputsThatDiffer(THIS, other).map(({ row, col }) => cellName(row, col))).toEqual(['B2', 'C3']);
 });
 
+test('of rows with the same words takes the first for the first, and none for one that was added', () => {
+  const needs = (...rows: readonly (readonly string[])[]): Book => book([['What is needed', 'For', 'Needed'], ...rows]);
+  const other = needs(['Main cloth', 'skirt', '1.2 m'], ['Main cloth', 'bodice', '0.8 m']);
+  const here = needs(['Main cloth', 'skirt', '1.4 m'], ['Buttons', 'front', '9'], ['Main cloth', 'bodice', '0.9 m'], ['Main cloth', 'longer skirt', '3 in']);
+  expect([1, 3, 4].map((row) => typedThere(here, other, at(row)))).toEqual(['skirt', 'bodice', null]);
+});
+
 test('goes by the name where there is one, wherever it stands', () => {
   const name = (row: number): Edit => ({ do: 'setName', name: 'ease wanted', target: { area: { sheet: 1, top: row, bottom: row, left: 1, right: 1 }, kind: 'cells' } });
   const other = book([['Fit', 'Bust'], ['Something else', '1 cm'], ['And this', '9 cm']], name(2), { do: 'renameSheet', sheet: 1, name: 'Another' });

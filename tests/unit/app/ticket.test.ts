@@ -58,6 +58,12 @@ describe('a cutting ticket', () => {
     expect(texts.slice(3).map((text) => text.split(', Lines')[0])).toEqual(['Bust to waist: From size 14, To size 14, Over 17.0 cm', 'Waist to hip: From size 14, To size 18, Over 20.0 cm']);
   });
 
+  it('by itself has one size for a level: the one to cut, and not what led there', () => {
+    const parts = ticketParts(book, results, OWN);
+    const { out } = ticketKeys(book, parts, cautionTexts(book, results, OWN));
+    expect(parts[0]!.rows.map(({ label, key }) => `${label}${out.includes(key) ? ' left off' : ''}`)).toEqual(['Nearest size left off', 'Size to cut', 'Best single size left off']);
+  });
+
   it('has a size that was typed over the formula', () => {
     const fit = book.sheets.find(({ name }) => name === 'Fit')!;
     const typed = apply({ do: 'setCells', sheet: fit.id, cells: [1, 2, 3].map((col) => ({ row: 9, col, cell: { raw: '20', input: true } })) }, book).book;
@@ -125,7 +131,7 @@ describe('what goes on the ticket', () => {
 
   it('has sizes and seams that change where there is no room for the rest', () => {
     const long = ticketKeys(book, parts, () => Array.from({ length: 40 }, () => 'x'.repeat(300)));
-    expect(labels(book, long.out)).toEqual(['Nearest size', 'Size to cut', 'Best single size', 'Each seam edge moves by', 'Side seams', 'Centre back seam', 'Each edge moves', 'Most that they can be let out', 'Stands in it if taken in']);
+    expect(labels(book, long.out)).toEqual(['Size to cut', 'Each seam edge moves by', 'Side seams', 'Centre back seam', 'Each edge moves', 'Most that they can be let out', 'Stands in it if taken in']);
     expect(labels(book, ticketKeys(book, parts, () => []).out).length).toBeGreaterThanOrEqual(labels(book, usual.out).length);
   });
 

@@ -61,6 +61,13 @@ describe('the list', () => {
     expect(total).toBe('78.51');
   });
 
+  it('leaves out what is neither needed nor at home, and needs of nothing', () => {
+    const book = typed(demo, 'To buy', { C3: '0 m', C5: '0 m' });
+    expect(listOf(book).items.map(({ what }) => what)).not.toContain('Lining');
+    expect(itemOf(book, 'Main cloth').needs.map(({ words }) => words)).toEqual(['skirt']);
+    expect(itemOf(typed(book, 'To buy', { A26: 'Lining', C26: '2 m' }), 'Lining').enough).toBe(true);
+  });
+
   it('shows the cautions of a row, and a cell without a result as its sentence', () => {
     expect(itemOf(typed(demo, 'To buy', { E16: '' }), 'Lining').cautions).toEqual(['No shrinkage is allowed for: wash a marked piece first and put in what it loses, or 0 % for cloth that was washed.']);
     const wrong = itemOf(typed(demo, 'To buy', { C5: '' }), 'Lining');

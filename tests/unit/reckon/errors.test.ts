@@ -74,6 +74,13 @@ describe('circles', () => {
     expect([desk.show('B1'), desk.show('C1')]).toEqual(['3 cm', '2 cm']);
   });
 
+  test('are told anew by what only uses them when they go another way', () => {
+    const desk = new Desk({ A1: '=SUM(B1:C1)', B1: '=A1', C1: '=A1', E1: '=A1' });
+    expect(desk.show('E1')).toBe('! A1: Goes round in a circle: A1 needs B1, B1 needs A1.');
+    desk.type({ B1: '2' });
+    expect(desk.show('E1')).toBe('! A1: Goes round in a circle: A1 needs C1, C1 needs A1.');
+  });
+
   test('through a name', () => {
     const desk = new Desk({ A1: '1' });
     desk.name('waist', 'A1');
