@@ -34,9 +34,10 @@ export function placeName(book: Book, cell: CellAddress): string {
   return label ? `${label} · ${place}` : place;
 }
 
-/** The two parted: "Waist ease" and "Fit B6". */
+/** The two parted, and the column with the row: "Ease on this body, Waist" and "Fit C13". */
 export function cellNamed(cell: CellAddress, book: Book): { readonly label: string; readonly place: string } {
   const sheet = sheetOf(book, cell);
   if (!sheet) return { label: '', place: placeName(book, cell) };
-  return { label: rowLabel(sheet, cell.row, cell.col), place: `${sheet.name} ${cellName(cell.row, cell.col)}` };
+  const words = [rowLabel(sheet, cell.row, cell.col), columnLabel(sheet, cell.row, cell.col)].filter((each) => each !== '');
+  return { label: words.join(', '), place: `${sheet.name} ${cellName(cell.row, cell.col)}` };
 }

@@ -402,6 +402,7 @@ async function beside(sewer, figures) {
   for (const level of LEVELS) {
     for (const [row, key] of [[12, 'finished'], [13, 'ease'], [18, 'change'], [20, 'shift']]) {
       const found = rowOf(results, `Fit ${COLUMN[level]}${row}`);
+      if (found.length > 0) check(plain(found[0]).includes(`,${level}Fit`), `Side by side it is not said that Fit ${COLUMN[level]}${row} is of the ${level}: ${found[0]}`);
       if (key === 'finished' && last.finished[level] === figures.finished[level] && found.length === 0) continue;
       check(plain(found[1] ?? '').includes(plain(cm(figures[key][level]))) && plain(found[2] ?? '').includes(plain(cm(last[key][level]))), `Side by side, Fit ${COLUMN[level]}${row}: ${found.join(' | ')}, not ${cm(figures[key][level])} and ${cm(last[key][level])}.`);
       const difference = last[key][level] - figures[key][level];
