@@ -9,8 +9,9 @@ import { minifyHTMLLiterals } from 'minify-literals';
 /** By esbuild, which knows all of CSS that is written here. A style that is part of another, or has one in it, stays as it is. */
 function leanCss(css) {
   if (css.includes('@TEMPLATE_EXPRESSION')) return css;
-  const { code, warnings } = transformSync(css, { loader: 'css', minify: true, target: 'es2022', logLevel: 'silent' });
-  return warnings.length > 0 ? css : code.trim();
+  const { code, warnings } = transformSync(css, { loader: 'css', minify: true, target: 'es2022', charset: 'utf8', logLevel: 'silent' });
+  // It stands in a template again: a new backslash would be read as the beginning of a character there.
+  return warnings.length > 0 || code.includes('\\') ? css : code.trim();
 }
 
 export function leanTemplates() {

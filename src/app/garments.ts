@@ -7,6 +7,8 @@ export interface SheetUse {
   readonly about: string;
   /** Over what the template has. A formula that is one measure and nothing else is left out where that was not measured. */
   readonly fill: Readonly<Record<string, string>>;
+  /** Cells whose figure is the template’s, with what it has to be instead. */
+  readonly notes?: Readonly<Record<string, string>>;
   /** Where the ease that she liked goes, by level, and the length. */
   readonly ease?: Readonly<Record<string, string>>;
   readonly length?: string;
@@ -27,9 +29,12 @@ export interface Garment {
 
 const usual = (garment: string, level: string, fit: string): string => `=SPAN.LOW(EASE.USUAL(usual ease, "${garment}", "${level}", "${fit}"))`;
 
+const DRAWN_IN = 'Begins as a usual figure, not this pattern’s: type what its envelope or its pieces measure beyond the chart’s body.';
+
 const fit = (ease: Readonly<Record<string, string>>): SheetUse => ({
   template: 'fit', name: 'Fit', about: 'size, ease and blend',
   fill: { B2: '=bust', C2: '=waist', D2: '=hip', B25: '=waist to hip', ...ease },
+  notes: { B11: DRAWN_IN, C11: DRAWN_IN, D11: DRAWN_IN },
   ease: { bust: 'B17', waist: 'C17', hip: 'D17' },
 });
 

@@ -22,6 +22,17 @@ export function columnLabel(sheet: Sheet, row: number, col: number): string {
   return '';
 }
 
+/** Under no heading of their own section figures side by side go by the headings further up, as they do on the screen. */
+export function headingFurtherUp(sheet: Sheet, row: number, col: number): string {
+  for (let above = row - 1; above >= 0; above--) {
+    const cell = cellAt(sheet, above, col);
+    if (cell?.look?.heading && cell.raw !== '' && !cell.raw.startsWith('=')) return cell.raw;
+  }
+  return '';
+}
+
+const besideOthers = (sheet: Sheet, row: number): boolean => (sheet.rows[row] ?? []).filter((cell) => cell && cell.raw !== '' && !isWords(cell.raw)).length > 1;
+
 export function sheetOf(book: Book, cell: CellAddress): Sheet | undefined {
   return book.sheets.find((sheet) => sheet.id === cell.sheet);
 }
@@ -38,6 +49,7 @@ export function placeName(book: Book, cell: CellAddress): string {
 export function cellNamed(cell: CellAddress, book: Book): { readonly label: string; readonly place: string } {
   const sheet = sheetOf(book, cell);
   if (!sheet) return { label: '', place: placeName(book, cell) };
-  const words = [rowLabel(sheet, cell.row, cell.col), columnLabel(sheet, cell.row, cell.col)].filter((each) => each !== '');
+  const { row, col } = cell;
+  const words = [rowLabel(sheet, row, col), columnLabel(sheet, row, col) || (besideOthers(sheet, row) ? headingFurtherUp(sheet, row, col) : '')].filter((each) => each !== '');
   return { label: words.join(', '), place: `${sheet.name} ${cellName(cell.row, cell.col)}` };
 }

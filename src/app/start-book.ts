@@ -40,7 +40,7 @@ const DIFFERENCES = {
   B21: '=IF(OR(ISBLANK(hip), ISBLANK(waist)), "", hip - waist)',
 };
 
-const NOT_MEASURED = 'A usual figure, not hers: measure, and type it over.';
+const NOT_MEASURED = 'Begins as a usual figure, not hers: measure, and type it over.';
 
 class Making {
   book: Book;
@@ -67,7 +67,18 @@ class Making {
     });
     const length = use.length !== undefined && this.wish.length !== '' ? [[use.length, this.wish.length] as const] : [];
     this.fill(sheet, [...Object.entries(use.fill), ...eased, ...length]);
+    if (use.notes) this.note(sheet, use.notes);
     return sheet;
+  }
+
+  note(sheet: SheetId, notes: NonNullable<SheetUse['notes']>): void {
+    const page = sheetById(this.book, sheet)!;
+    const cells = Object.entries(notes).flatMap(([place, note]): CellChange[] => {
+      const { top: row, left: col } = readArea(place)!;
+      const cell = cellAt(page, row, col);
+      return cell && cell.raw !== '' ? [{ row, col, cell: { ...cell, note } }] : [];
+    });
+    if (cells.length > 0) this.do({ do: 'setCells', sheet, cells });
   }
 
   /** What was not measured keeps the template's figure, and says so. */

@@ -10,7 +10,7 @@ import { UNITS, type ShowAs, type UnitCode } from '../quantities/index.ts';
 import type { Result, Results } from '../reckoning/index.ts';
 import { cellAt, hiddenRows, inRuns, type Book, type Cell, type CellAddress, type Sheet, type SheetId } from '../workbook/index.ts';
 import { acknowledgedOf } from './pin-texts.ts';
-import { columnLabel, rowLabel } from './places.ts';
+import { columnLabel, headingFurtherUp, rowLabel } from './places.ts';
 import { rowKey } from './ticket-choice.ts';
 import { weightOf } from './ticket-weight.ts';
 import { isForTheShop } from './to-buy-tables.ts';
@@ -116,13 +116,7 @@ function figureOf(sheet: Sheet, row: number, col: number, results: Results, as: 
 /** Figures side by side under no heading of their own section go by the headings further up, as they do on the screen. */
 function withHeads(sheet: Sheet, figures: readonly TicketFigure[]): readonly TicketFigure[] {
   if (figures.length < 2 || figures.some(({ head }) => head !== '')) return figures;
-  return figures.map((figure) => {
-    for (let row = figure.cell.row - 1; row >= 0; row--) {
-      const above = cellAt(sheet, row, figure.cell.col);
-      if (above?.look?.heading && above.raw !== '' && !isFormula(above.raw)) return { ...figure, head: above.raw };
-    }
-    return figure;
-  });
+  return figures.map((figure) => ({ ...figure, head: headingFurtherUp(sheet, figure.cell.row, figure.cell.col) }));
 }
 
 /** The figure as the grid would show it in the system in which it does not. */

@@ -282,6 +282,8 @@ async function theSizes(sewer) {
   const size = (level) => SIZES[sizes[level]];
   await sewer.run('Add a blank sheet');
   await sewer.run('Rename this sheet');
+  // What is fetched first takes the focus when it comes.
+  await page.locator('tt-rename dialog[open]').waitFor({ timeout: PATIENCE });
   await sewer.tabTo('This sheet');
   await sewer.press('Control+a');
   await sewer.keys.type('Sizes');
@@ -379,8 +381,9 @@ async function compared(sewer, caption) {
 async function beside(sewer, figures) {
   const { page } = sewer;
   await sewer.openSheet('Fit');
-  await sewer.press('Alt+KeyB', 'Escape');
+  await sewer.press('Alt+KeyB');
   await sewer.until(async () => (await page.locator('tt-side-by-side select[name=book] option').count()) > 0, 'no other workbook is offered');
+  await sewer.press('Escape');
   await sewer.tabTo('Another workbook');
   await sewer.keys.type(BEFORE.split(' ')[0]);
   await sewer.tabTo('Add its values as a case');
@@ -467,6 +470,7 @@ async function onPaper(sewer, figures, sizes) {
   check(!holds('no price yet') && !holds('Thread needed'), 'What is for the shop is on the ticket.');
 
   await sewer.press('Alt+Shift+KeyB');
+  await sewer.until(async () => (await sewer.focused()).name.startsWith('Bought'), 'the list does not come');
   await sewer.tabTo('Print…');
   await sewer.press('Enter');
   await dialog.waitFor();

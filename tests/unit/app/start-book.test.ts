@@ -85,6 +85,8 @@ describe('a dress', () => {
   });
 
   test('where a figure is the template’s, its cell says so', () => {
+    expect([1, 2, 3].map((col) => cellAt(sheetNamed(book, 'Fit')!, 10, col)?.note)).toEqual(Array(3).fill(expect.stringMatching(/not this pattern’s/)));
+    expect([1, 2].map((col) => cellAt(sheetNamed(startBook(wish({ garment: 'skirt' })), 'Fit')!, 10, col)?.note ?? '')).toEqual(['', expect.stringMatching(/not this pattern’s/)]);
     expect(cellAt(sheetNamed(book, 'Fit')!, 24, 1)).toMatchObject({ raw: '20 cm', note: expect.stringMatching(/not hers/) });
     const measured = startBook(wish({ person: mara({ ...LEAST, 'waist to hip': '19 cm' }) }));
     expect(cellAt(sheetNamed(measured, 'Fit')!, 24, 1)).toEqual({ raw: '=waist to hip', input: true });
