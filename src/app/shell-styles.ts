@@ -77,7 +77,7 @@ export const shellStyles = css`
   /* Over an on-screen keyboard: only the cells, and the entry line right above it. */
   :host([data-keyboard]) { position: fixed; inset: 0 0 auto; }
   @media (max-width: 640px) {
-    :host([data-keyboard]) header, :host([data-keyboard]) footer { display: none; }
+    :host([data-keyboard]) header, :host([data-keyboard]) footer, :host([data-keyboard]) .marks { display: none; }
     :host([data-keyboard]) main { flex-direction: column-reverse; }
   }
   @media (min-width: 641px) { .panel-close { display: none; } }
