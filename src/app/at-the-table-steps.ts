@@ -2,11 +2,11 @@
  * What is done at the cutting table, in order: what to look at first, the rows
  * of the cutting ticket, and the pieces of every lay. Pure.
  */
-import { isFormula, readArea } from '../formula/index.ts';
+import { isFormula } from '../formula/index.ts';
 import { cautionInWords, type TableStep, type TicketPart, type TicketRow } from '../panels/index.ts';
 import { readQuantity, type ShowAs } from '../quantities/index.ts';
 import type { Results } from '../reckoning/index.ts';
-import { cellAt, recordsOf, sheetById, sheetNamed, type Book, type CellAddress, type Sheet } from '../workbook/index.ts';
+import { areaPointedAt, cellAt, recordsOf, sheetById, type Book, type CellAddress, type Sheet } from '../workbook/index.ts';
 import { acknowledgedOf } from './pin-texts.ts';
 import { showAsFor } from './sheet-view.ts';
 import { shownResult } from '../panels/index.ts';
@@ -63,8 +63,8 @@ function rowStep(book: Book, results: Results, as: ShowAs, part: TicketPart, row
 
 /** A piece a row, with what its columns say of it. */
 function pieceSteps(book: Book, results: Results, as: ShowAs, name: string, block: string): Step[] {
-  const area = isFormula(block) ? readArea(block.slice(1)) : undefined;
-  const sheet = area?.sheet === undefined ? undefined : sheetNamed(book, area.sheet);
+  const area = areaPointedAt(book, block);
+  const sheet = area && sheetById(book, area.sheet);
   if (!area || !sheet) return [];
   const state = ticksOf(book, 'table');
   const steps: Step[] = [];

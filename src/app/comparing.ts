@@ -7,14 +7,14 @@ import { html } from 'lit';
 import type { Comparison, ComparisonChange, ComparedResult, KeptWish } from '../panels/index.ts';
 import type { Picture } from '../pictures/index.ts';
 import type { Trial } from '../reckoning/index.ts';
-import { LIMITS, MOST_CASES, cellAt, sheetById, type CellAddress, type CellChange, type ComparisonRecord, type Edit, type SheetId } from '../workbook/index.ts';
+import { LIMITS, MOST_CASES, cellAt, cellPointedAt, sheetById, type CellAddress, type CellChange, type ComparisonRecord, type Edit, type SheetId } from '../workbook/index.ts';
 import { inputsThatDiffer, typedThere } from './compared-book.ts';
 import { mayHavePicture, picturesOf } from './compared-pictures.ts';
 import { KeptRecords } from './kept-records.ts';
 import type { MorePanel, PanelHost } from './more-panels.ts';
 import { comparisonTable } from './out-tables.ts';
 import { cellNamed, placeName } from './places.ts';
-import { cellKey, cellOf, formulaOf } from './ticks.ts';
+import { cellKey, formulaOf } from './ticks.ts';
 
 /** More than this many results are a list that nobody reads; the first ones are shown and the rest counted. */
 const MOST = 200;
@@ -61,7 +61,7 @@ class Comparing implements MorePanel {
     const { desk } = this.host;
     const { sheetId: sheet, selection: { focus } } = desk;
     const here = { sheet, ...focus };
-    const taken = this.#records.data.inputs.some(({ cell }) => sameCell(cellOf(desk.book, cell), here));
+    const taken = this.#records.data.inputs.some(({ cell }) => sameCell(cellPointedAt(desk.book, cell), here));
     const candidate = !taken && cellAt(desk.sheet, focus.row, focus.col)?.raw ? placeName(desk.book, here) : '';
     void this.#refresh();
     return html`<tt-side-by-side .comparison=${this.#shown} .as=${desk.showAs} .candidate=${candidate} ?readonly=${desk.reading !== null}
@@ -79,7 +79,7 @@ class Comparing implements MorePanel {
     return {
       kept: this.#records.list, cases, against, outputs, pictures, books: this.#books, sentence: this.#remark || sentence,
       inputs: inputs.map(({ cell: formula, values }) => {
-        const cell = cellOf(book, formula);
+        const cell = cellPointedAt(book, formula);
         return cell ? { cell, ...cellNamed(cell, book), now: this.#rawAt(cell), values } : { cell, label: 'A cell that is gone', place: formula.slice(1), now: '', values };
       }),
       pictured: pictured.map((cell) => ({ cell: formulaOf(book, cell), name: placeName(book, cell) })),
@@ -125,7 +125,7 @@ class Comparing implements MorePanel {
   #add(cell: CellAddress): void {
     const data = this.#records.data;
     const { book } = this.host.desk;
-    if (data.inputs.some((input) => sameCell(cellOf(book, input.cell), cell))) return;
+    if (data.inputs.some((input) => sameCell(cellPointedAt(book, input.cell), cell))) return;
     this.#records.keep({ ...data, inputs: [...data.inputs, { cell: formulaOf(book, cell), values: data.cases.map(() => null) }] });
   }
 
@@ -141,7 +141,7 @@ class Comparing implements MorePanel {
       const inputs = data.inputs.length > 0 ? data.inputs
         : inputsThatDiffer(book, other).map((cell) => ({ cell: formulaOf(book, cell), values: data.cases.map(() => null) }));
       const values = inputs.map((input) => {
-        const cell = cellOf(book, input.cell);
+        const cell = cellPointedAt(book, input.cell);
         return cell && typedThere(book, other, cell);
       });
       const found = values.filter((raw) => raw !== null).length;
@@ -169,7 +169,7 @@ class Comparing implements MorePanel {
     const { cases, inputs } = this.#records.data;
     const changes = new Map<SheetId, CellChange[]>();
     for (const { cell: formula, values } of inputs) {
-      const cell = cellOf(desk.book, formula);
+      const cell = cellPointedAt(desk.book, formula);
       const raw = values[index];
       const page = cell && sheetById(desk.book, cell.sheet);
       if (!cell || !page || raw === null || raw === undefined) continue;
@@ -192,7 +192,7 @@ class Comparing implements MorePanel {
     const asked = ++this.#asked;
     const { engine, book } = desk;
     const inputs = data.inputs.flatMap(({ cell: formula, values }) => {
-      const cell = cellOf(book, formula);
+      const cell = cellPointedAt(book, formula);
       return cell ? [{ cell, values }] : [];
     });
     if (inputs.length === 0) {
@@ -206,7 +206,7 @@ class Comparing implements MorePanel {
       if (asked !== this.#asked) return;
       const outputs = dependents.slice(0, MOST);
       const pictured = outputs.filter((cell) => mayHavePicture(this.#rawAt(cell)));
-      const shown = data.picture === undefined ? undefined : pictured.find((cell) => sameCell(cellOf(book, data.picture!), cell));
+      const shown = data.picture === undefined ? undefined : pictured.find((cell) => sameCell(cellPointedAt(book, data.picture!), cell));
       const trials = data.cases.map((label, at): Trial => ({ label, values: inputs.flatMap(({ cell, values }) => (values[at] === null ? [] : [{ cell, raw: values[at]! }])) }));
       const tried = await engine.tryOut(trials, outputs, { against: data.against, ...(shown && { workings: [shown] }) });
       if (asked !== this.#asked) return;

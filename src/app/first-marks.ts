@@ -1,7 +1,6 @@
 /** What to try in the demo garment: a few words each, and each goes when it was done. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { readArea } from '../formula/index.ts';
-import { cellAt, recordsOf, sheetNamed, type Area, type Book, type Mark } from '../workbook/index.ts';
+import { areaPointedAt, cellAt, recordsOf, type Area, type Book } from '../workbook/index.ts';
 import type { Desk } from './desk.ts';
 
 interface ToTry {
@@ -10,17 +9,11 @@ interface ToTry {
   readonly lays: boolean;
 }
 
-function placeOf({ at }: Mark, book: Book): Area | null {
-  const area = readArea(at.slice(1));
-  const sheet = area?.sheet === undefined ? undefined : sheetNamed(book, area.sheet);
-  return area && sheet ? { ...area, sheet: sheet.id } : null;
-}
-
 /** Those that were not done yet, of places that are still there. */
 export function marksToTry(book: Book): readonly ToTry[] {
   return recordsOf(book, 'mark').flatMap(({ data }): ToTry[] => {
-    if (data.was === null) return recordsOf(book, 'lay').some((lay) => lay.data.kept) ? [] : [{ say: data.say, area: placeOf(data, book), lays: true }];
-    const area = placeOf(data, book);
+    if (data.was === null) return recordsOf(book, 'lay').some((lay) => lay.data.kept) ? [] : [{ say: data.say, area: areaPointedAt(book, data.at), lays: true }];
+    const area = areaPointedAt(book, data.at);
     const sheet = area && book.sheets.find(({ id }) => id === area.sheet);
     return sheet && cellAt(sheet, area.top, area.left)?.raw === data.was ? [{ say: data.say, area, lays: false }] : [];
   });

@@ -5,13 +5,13 @@ import type { KeptWish, Run, RunCell, RunPin, RunValue, RunWish } from '../panel
 import { runPlot, type Picture } from '../pictures/index.ts';
 import { inBase, readQuantity, show, type Quantity } from '../quantities/index.ts';
 import type { Result, TrialResults } from '../reckoning/index.ts';
-import { MOST_RUN_RESULTS, cellAt, sheetById, type CellAddress, type RunRecord } from '../workbook/index.ts';
+import { MOST_RUN_RESULTS, cellAt, cellPointedAt, sheetById, type CellAddress, type RunRecord } from '../workbook/index.ts';
 import { KeptRecords } from './kept-records.ts';
 import type { MorePanel, PanelHost } from './more-panels.ts';
 import { cellNamed, placeName } from './places.ts';
 import { pinsAlong, runTable, runValues } from './run-of-values-table.ts';
 import { showAsFor } from './sheet-view.ts';
-import { cellOf, formulaOf } from './ticks.ts';
+import { formulaOf } from './ticks.ts';
 import { typedText, usualLimits } from './work-back-limits.ts';
 
 /** A fresh one has no input, which a record must have. */
@@ -130,7 +130,7 @@ class RunOfValues implements MorePanel {
     if (!desk.engine || of.every((each, at) => each === this.#of[at])) return;
     this.#of = of;
     const asked = ++this.#asked;
-    const input = data.input === FRESH.input ? null : cellOf(desk.book, data.input);
+    const input = data.input === FRESH.input ? null : cellPointedAt(desk.book, data.input);
     const now = input && this.#typed(input);
     if (!input || !now) {
       this.#done = { ...NOT_DONE, sentence: data.input === FRESH.input ? '' : !input ? 'The cell that runs is no longer in this workbook. Select another.' : 'The cell that runs holds no typed figure any more. Type one in it, or select another.' };
@@ -142,7 +142,7 @@ class RunOfValues implements MorePanel {
       return;
     }
     const { engine, book } = desk;
-    const results = data.results.map((formula) => cellOf(book, formula));
+    const results = data.results.map((formula) => cellPointedAt(book, formula));
     const there = results.filter((cell): cell is CellAddress => cell !== null);
     const inputs = values.map((value) => inBase(value, now.unit));
     try {
@@ -195,7 +195,7 @@ class RunOfValues implements MorePanel {
 
   #named(formula: string): RunCell {
     const { book, showAs } = this.host.desk;
-    const cell = cellOf(book, formula);
+    const cell = cellPointedAt(book, formula);
     return cell ? { cell, ...cellNamed(cell, book), as: this.#asOf(cell) } : { cell: null, label: '', place: 'a cell that is gone', as: showAs };
   }
 

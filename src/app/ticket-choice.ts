@@ -3,8 +3,8 @@
  * then the rows that are cut by, as many as one page holds. Pure.
  */
 import type { TicketPart, TicketRow } from '../panels/index.ts';
-import { recordCalled, type Book, type Ticket as TicketRecord } from '../workbook/index.ts';
-import { cellOf, formulaOf } from './ticks.ts';
+import { cellPointedAt, recordCalled, type Book, type Ticket as TicketRecord } from '../workbook/index.ts';
+import { formulaOf } from './ticks.ts';
 
 export const TICKET = 'ticket';
 
@@ -23,7 +23,7 @@ export function ticketKeys(book: Book, parts: readonly TicketPart[], cautions: C
   const record = recordCalled(book, 'ticket', TICKET);
   if (!record) return { out: onePage(parts, cautions), pictures: [] };
   const keys = (formulas: readonly string[]): string[] => formulas.flatMap((formula) => {
-    const cell = cellOf(book, formula);
+    const cell = cellPointedAt(book, formula);
     return cell ? [rowKey(cell.sheet, cell.row)] : [];
   });
   return { out: keys(record.leftOut), pictures: keys(record.pictures) };

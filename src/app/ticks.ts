@@ -2,10 +2,10 @@
  * Ticks that are kept with the workbook. A tick stands by a cell and knows the
  * figures it was set for: when they are others, it no longer counts.
  */
-import { cellName, isFormula, readArea, sheetInFormula } from '../formula/index.ts';
+import { cellName, sheetInFormula } from '../formula/index.ts';
 import { exactText, inBase } from '../quantities/index.ts';
 import type { Result } from '../reckoning/index.ts';
-import { recordCalled, sheetById, sheetNamed, type Book, type CellAddress, type Edit } from '../workbook/index.ts';
+import { cellPointedAt, recordCalled, sheetById, type Book, type CellAddress, type Edit } from '../workbook/index.ts';
 
 export type TickList = 'bought' | 'table';
 
@@ -17,13 +17,6 @@ const NO_TICK: TickState = { state: 'no' };
 /** As a record points at a cell. */
 export function formulaOf(book: Book, { sheet, row, col }: CellAddress): string {
   return `=${sheetInFormula(sheetById(book, sheet)?.name ?? '')}!${cellName(row, col)}`;
-}
-
-/** `null` when the cell is gone. */
-export function cellOf(book: Book, formula: string): CellAddress | null {
-  const area = isFormula(formula) ? readArea(formula.slice(1)) : undefined;
-  const sheet = area?.sheet === undefined ? undefined : sheetNamed(book, area.sheet);
-  return area && sheet ? { sheet: sheet.id, row: area.top, col: area.left } : null;
 }
 
 export const cellKey = ({ sheet, row, col }: CellAddress): string => `${sheet} ${row} ${col}`;
@@ -46,7 +39,7 @@ export function printOf(results: readonly Result[]): string {
 export function ticksOf(book: Book, list: TickList): (cell: CellAddress, now: string) => TickState {
   const kept = new Map<string, string>();
   for (const { cell, was } of recordCalled(book, 'ticks', list)?.ticks ?? []) {
-    const at = cellOf(book, cell);
+    const at = cellPointedAt(book, cell);
     if (at) kept.set(cellKey(at), was);
   }
   return (cell, now) => {
@@ -59,7 +52,7 @@ export function ticksOf(book: Book, list: TickList): (cell: CellAddress, now: st
 export function tickEdit(book: Book, list: TickList, changes: readonly { readonly cell: CellAddress; readonly now: string | null }[]): Edit {
   const changed = new Set(changes.map(({ cell }) => cellKey(cell)));
   const others = (recordCalled(book, 'ticks', list)?.ticks ?? []).filter(({ cell }) => {
-    const at = cellOf(book, cell);
+    const at = cellPointedAt(book, cell);
     return at !== null && !changed.has(cellKey(at));
   });
   const ticks = [...others, ...changes.flatMap(({ cell, now }) => (now === null ? [] : [{ cell: formulaOf(book, cell), was: now }]))];

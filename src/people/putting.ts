@@ -3,9 +3,9 @@
  * cells beside them, names for formulas, and in the person's record where each
  * went, so that a newer set can follow. Nothing that stands there is written over.
  */
-import { cellName, readArea, sheetInFormula } from '../formula/index.ts';
+import { cellName, sheetInFormula } from '../formula/index.ts';
 import {
-  EditRefused, LIMITS, cellAt, nameCalled, nameFault, recordCalled, sheetById, sheetNamed,
+  EditRefused, LIMITS, cellAt, cellPointedAt, nameCalled, nameFault, recordCalled, sheetById,
   type Book, type CellAddress, type CellChange, type Edit, type Person, type PutMeasure,
 } from '../workbook/index.ts';
 import { measureCalled, nameOfMeasure } from './measures.ts';
@@ -65,7 +65,7 @@ export function putEdit(book: Book, id: string, wish: PutWish): Edit {
   }
   const col = at.col + 1;
   const put: PutMeasure[] = rows.map(({ of, raw }, index) => ({ of, raw, cell: formulaFor(sheet.name, { row: at.row + 1 + index, col }) }));
-  const still = person.put.filter(({ cell }) => cellOf(book, cell) !== null);
+  const still = person.put.filter(({ cell }) => cellPointedAt(book, cell) !== null);
   return {
     do: 'many', label: `put the measures of ${person.name} into ${sheet.name}`,
     edits: [
@@ -97,7 +97,7 @@ export function standing(book: Book, person: Person): readonly Standing[] {
   const newest = new Map(newestOf(person).map((one) => [one.of, one]));
   const was = (of: string, now: string) => person.sets.some(({ measures }) => measures.some((one) => one.of === of && alike(one.raw, now)));
   const put = person.put.flatMap(({ of, cell: formula, raw }): Standing[] => {
-    const cell = cellOf(book, formula);
+    const cell = cellPointedAt(book, formula);
     const figure = newest.get(of);
     if (!cell || !figure) return [];
     const now = rawAt(book, cell);
@@ -119,10 +119,10 @@ export function useEdit(book: Book, id: string, chosen: readonly Standing[]): Ed
   if (chosen.length === 0) throw new EditRefused('Tick at least one measure to use.');
   const put: PutMeasure[] = [
     ...person.put.map((one) => {
-      const use = chosen.find(({ cell }) => isAt(cell, cellOf(book, one.cell)));
+      const use = chosen.find(({ cell }) => isAt(cell, cellPointedAt(book, one.cell)));
       return use ? { ...one, raw: use.newest.raw } : one;
     }),
-    ...chosen.filter(({ cell }) => !person.put.some((one) => isAt(cell, cellOf(book, one.cell))))
+    ...chosen.filter(({ cell }) => !person.put.some((one) => isAt(cell, cellPointedAt(book, one.cell))))
       .map(({ of, cell, newest }) => ({ of, cell: formulaFor(sheetById(book, cell.sheet)!.name, cell), raw: newest.raw })),
   ];
   return {
@@ -153,10 +153,3 @@ const rawAt = (book: Book, { sheet, row, col }: CellAddress): string => {
   const page = sheetById(book, sheet);
   return (page && cellAt(page, row, col)?.raw) ?? '';
 };
-
-/** The cell that `=Measures!B3` means; `null` when it was removed. */
-function cellOf(book: Book, formula: string): CellAddress | null {
-  const area = readArea(formula.slice(1));
-  const sheet = area?.sheet === undefined ? undefined : sheetNamed(book, area.sheet);
-  return area && sheet ? { sheet: sheet.id, row: area.top, col: area.left } : null;
-}

@@ -26,6 +26,7 @@ export { countOf, inRuns, joinRuns, normalRuns, runsOf, withoutRun } from './run
 export { focusOf, labelOf } from './label.ts';
 export { keptLays } from './kept-lays.ts';
 export type { KeptLay, KeptLays } from './kept-lays.ts';
+export { areaPointedAt, cellPointedAt } from './pointing.ts';
 export { recordCalled, recordsOf, tidyRecord } from './set-record.ts';
 export * from './records/index.ts';
 export { copyFrom, cutEdit, pasteEdit, pastedArea, pastedLines } from './clip.ts';
